@@ -1,0 +1,117 @@
+import type { Cell } from '../functions/define';
+
+/**
+ * What we need from any spreadsheet. Shaped by the most restricted host: reads and writes are batched and asynchronous.
+ * Rows and columns are 0-based everywhere on this side of the port. Formulas are en-US A1 with our functions as CHAN.NAME(…).
+ */
+export interface Spreadsheet {
+  readonly host: 'office' | 'embedded' | 'file';
+  readonly can: Capabilities;
+  sheets(): Promise<readonly SheetInfo[]>;
+  /** The used range with everything a reader needs; an empty sheet has no rows. */
+  readSheet(sheet: string): Promise<SheetContent>;
+  /** Applies all changes as one user action: one undo where the host allows it. Rejects with a HostProblem. */
+  apply(changes: readonly Change[], options: ApplyOptions): Promise<void>;
+  select(sheet: string, range: RangeAddress): Promise<void>;
+  selection(): Promise<{ sheet: string; range: RangeAddress } | undefined>;
+  /** Waits until formulas written before have their values. */
+  calculated(): Promise<void>;
+  /** Calls back after a person (not we) changed cells. Returns the way to stop. */
+  onChange(listener: (change: { sheet: string; range: RangeAddress }) => void): Promise<() => void>;
+  onSelect(listener: (at: { sheet: string; range: RangeAddress }) => void): Promise<() => void>;
+  /** Settings live in the workbook, private to us, as JSON text. */
+  getSetting(key: string): Promise<string | undefined>;
+  setSetting(key: string, json: string | undefined): Promise<void>;
+}
+
+export interface Capabilities {
+  readonly notes: boolean;
+  readonly oneUndo: boolean;
+  readonly changeEvents: boolean;
+}
+
+export interface SheetInfo {
+  readonly name: string;
+  readonly active: boolean;
+  readonly visible: boolean;
+}
+
+export interface RangeAddress {
+  readonly row: number;
+  readonly column: number;
+  readonly rows: number;
+  readonly columns: number;
+}
+
+export interface SheetContent {
+  readonly sheet: string;
+  /** Place of values[0][0] on the sheet. */
+  readonly row: number;
+  readonly column: number;
+  readonly values: readonly (readonly Cell[])[];
+  /** Formula text with its '=' where a cell has one, '' elsewhere; same shape as values. */
+  readonly formulas: readonly (readonly string[])[];
+  readonly tables: readonly { readonly name: string; readonly range: RangeAddress }[];
+  readonly merged: readonly RangeAddress[];
+  readonly hiddenRows: readonly number[];
+}
+
+export type Change =
+  /** Formula texts start with '='; null clears a cell. Constant texts that start with '=' cannot be expressed on purpose. */
+  | {
+      kind: 'cells';
+      sheet: string;
+      row: number;
+      column: number;
+      cells: readonly (readonly (number | string | boolean | null)[])[];
+    }
+  /** Clears values, formats and notes of a block that is ours. */
+  | { kind: 'clear'; sheet: string; range: RangeAddress }
+  | { kind: 'look'; sheet: string; range: RangeAddress; look: CellLook }
+  | { kind: 'width'; sheet: string; column: number; columns: number; characters: number }
+  /** Replaces all rules that we set on the sheet before by these. */
+  | { kind: 'marks'; sheet: string; rules: readonly MarkRule[] }
+  | { kind: 'note'; sheet: string; row: number; column: number; text: string | null }
+  /** Makes the sheet if it is missing. */
+  | { kind: 'sheet'; name: string }
+  /** Takes the columns right of a table into it, where the host keeps tables. */
+  | { kind: 'extend-table'; sheet: string; table: string; columns: number };
+
+export interface CellLook {
+  readonly bold?: boolean;
+  readonly ink?: string;
+  readonly ground?: string;
+  readonly numberFormat?: string;
+  readonly align?: 'left' | 'right' | 'center';
+  readonly wrap?: boolean;
+}
+
+/** Cells in the range whose text equals `equals` are drawn in these colours. */
+export interface MarkRule {
+  readonly range: RangeAddress;
+  readonly equals: string;
+  readonly ink: string;
+  readonly ground: string;
+}
+
+export interface ApplyOptions {
+  /** Shown by a host that names undo steps. */
+  readonly label: string;
+  readonly onProgress?: (done: number, total: number) => void;
+  readonly signal?: AbortSignalLike;
+}
+/** The part of AbortSignal that we use; this layer compiles without the DOM. */
+export interface AbortSignalLike {
+  readonly aborted: boolean;
+}
+
+/** Why the host refused, in a sentence for the user. */
+export class HostProblem extends Error {
+  constructor(
+    message: string,
+    readonly code: 'protected' | 'cancelled' | 'too-large' | 'not-found' | 'unsupported' | 'occupied' | 'host',
+  ) {
+    super(message);
+    this.name = 'HostProblem';
+  }
+}
