@@ -1,0 +1,53 @@
+import type { TableName } from '../plan/fields';
+import type { UnitId } from '../core/units';
+import type { ColumnCandidate } from '../plan/headings';
+
+/** How a column of the user's sheet is used. */
+export interface ColumnUse {
+  /** 0-based column of the sheet. */
+  readonly column: number;
+  readonly heading: string;
+  readonly unit?: UnitId;
+  /** The heading's unit as written; a bare number means "number unitText". */
+  readonly unitText?: string;
+  readonly statistic?: 'rms' | 'peak';
+  /** 0..1; 1 when the user said so. */
+  readonly confidence: number;
+  readonly evidence: string;
+  readonly alternatives: readonly ColumnCandidate[];
+}
+
+/** A table found on a sheet. Rows and columns are 0-based places on the sheet. */
+export interface RecognisedTable {
+  readonly table: TableName;
+  readonly sheet: string;
+  /** First row of the header. */
+  readonly headerRow: number;
+  readonly headerRows: number;
+  readonly firstRow: number;
+  readonly lastRow: number;
+  readonly firstColumn: number;
+  readonly lastColumn: number;
+  /** Rows between firstRow and lastRow that carry no item: blank, subtotal, caption, repeated header. */
+  readonly skippedRows: readonly number[];
+  readonly columns: ReadonlyMap<string, ColumnUse>;
+  /** Fields with candidates of which none is sure enough. */
+  readonly unsure: ReadonlyMap<string, readonly ColumnCandidate[]>;
+  /** Name of the host's table object, when the range is one. */
+  readonly listObject?: string;
+  readonly confidence: number;
+}
+
+/** What the user corrected, per field key; kept as JSON in the workbook. */
+export interface FieldCorrection {
+  /** Heading text of the column, or null for "not in this sheet". Omitted: only unit or statistic is corrected. */
+  readonly column?: { readonly heading: string; readonly column: number } | null;
+  readonly unitText?: string;
+  readonly statistic?: 'rms' | 'peak';
+}
+export interface TableCorrection {
+  readonly sheet?: string;
+  readonly headerRow?: number;
+  readonly fields?: Readonly<Record<string, FieldCorrection>>;
+}
+export type Mapping = Readonly<Partial<Record<TableName, TableCorrection>>>;
