@@ -32,3 +32,6 @@ export const read = <T>(value: T): Read<T> => ({ ok: true, value });
 export const unread = <T>(problem: Problem): Read<T> => ({ ok: false, problem });
 export const outcome = <T>(value: T): Outcome<T> => ({ ok: true, value });
 export const failure = <T = never>(issue: Issue): Outcome<T> => ({ ok: false, issue });
+/** The same outcome with its value turned into another; an issue passes through. */
+export const mapped = <T, U>(result: Outcome<T>, turn: (value: T) => U): Outcome<U> =>
+  result.ok ? outcome(turn(result.value)) : result;

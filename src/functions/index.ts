@@ -4,10 +4,26 @@ import type { AnyFunction } from './define';
 // frequency span
 
 // mass loading
+import { massRatio } from './mass/mass-ratio';
+import { massShift } from './mass/mass-shift';
+import { massLevel } from './mass/mass-level';
+import { massAllowed } from './mass/mass-allowed';
+import { localMassPlate } from './mass/local-mass-plate';
+import { localMassImpedance } from './mass/local-mass-impedance';
 
 // thermal
+import { thermalBand } from './thermal/thermal-band';
+import { thermalLow } from './thermal/thermal-low';
+import { thermalHigh } from './thermal/thermal-high';
+import { thermalWorst } from './thermal/thermal-worst';
+import { thermalHalfband } from './thermal/thermal-halfband';
 
 // verdict
+import { verdictAtleast } from './verdict/verdict-atleast';
+import { verdictAtmost } from './verdict/verdict-atmost';
+import { verdictWorst } from './verdict/verdict-worst';
+import { verdictThermal } from './verdict/verdict-thermal';
+import { verdictSpan } from './verdict/verdict-span';
 
 // trust
 
@@ -25,10 +41,26 @@ export const FUNCTIONS: readonly AnyFunction[] = [
   // frequency span
 
   // mass loading
+  massRatio,
+  massShift,
+  massLevel,
+  massAllowed,
+  localMassPlate,
+  localMassImpedance,
 
   // thermal
+  thermalBand,
+  thermalLow,
+  thermalHigh,
+  thermalWorst,
+  thermalHalfband,
 
   // verdict
+  verdictAtleast,
+  verdictAtmost,
+  verdictWorst,
+  verdictThermal,
+  verdictSpan,
 
   // trust
 

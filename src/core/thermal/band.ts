@@ -37,7 +37,9 @@ export const thermalBand = (
       rule: 'at least the low temperature',
     });
   }
-  if (isCoefficient(response)) return outcome(coefficientBand(response, low, high, calibrationTemperature));
+  if (isCoefficient(response)) {
+    return possible(coefficientBand(response, low, high, calibrationTemperature), 'coefficient');
+  }
 
   const limits = { low, high, calibrationTemperature };
   const first = response.x[0] ?? Infinity;
@@ -53,8 +55,16 @@ export const thermalBand = (
   const relative = [deviationAt(response, low), deviationAt(response, high), ...knots].map(
     (deviation) => (1 + deviation) / (1 + zero) - 1,
   );
-  return outcome({ low: Math.min(...relative), high: Math.max(...relative) });
+  const lowest = Math.min(zero, ...knots);
+  if (lowest <= -1) return possible({ low: lowest, high: lowest }, 'deviation');
+  return possible({ low: Math.min(...relative), high: Math.max(...relative) }, 'deviation');
 };
+
+/** A sensitivity cannot fall to nothing or change its sign. */
+const possible = (band: Band, arg: string): Outcome<Band> =>
+  band.low > -1
+    ? outcome(band)
+    : failure({ code: 'out-of-range', arg, given: band.low * 100, unit: '%', rule: '> -100 over the range' });
 
 const coefficientBand = (coefficient: Coefficient, low: number, high: number, calibrationTemperature: number): Band => {
   const ends = [low, high].map((temperature) => coefficient.perKelvin * (temperature - calibrationTemperature));

@@ -1,0 +1,31 @@
+import { worstDeviation } from '../../core/thermal/band';
+import { mapped } from '../../core/issue';
+import { defineFunction } from '../define';
+import { bandOf, RESPONSE_OVER_RANGE } from './response';
+
+export const thermalWorst = defineFunction({
+  name: 'THERMAL.WORST',
+  family: 'thermal',
+  summary: 'Largest deviation either way over a temperature range: the error of an uncorrected reading.',
+  equation: 'max |δ′(T)| over T₁…T₂',
+  args: RESPONSE_OVER_RANGE,
+  result: { unit: '%', text: 'Largest size of the deviation in the range.' },
+  validity:
+    'Temperature of the sensor, not of the chamber. Straight between curve points, every point inside the range counts, renormalised to zero at the calibration temperature, never continued beyond the data.',
+  source: {
+    kind: 'derivation',
+    from: 'S(T) = S_cal·(1 + δ(T)), a piecewise linear δ has its extremes at the ends or at its points',
+  },
+
+  compute: (given) => mapped(bandOf(given), worstDeviation),
+
+  examples: [
+    {
+      args: ['0:-1; 23:0; 60:1.2; 100:0.4; 150:-3', 15, 135],
+      result: 1.98,
+      within: 1e-9,
+      from: 'by hand: |0.4 − 3.4 × 35/50| at 135 °C',
+    },
+    { args: [null, -5, 25, 20, 0.05], result: 1.25, within: 1e-9, from: 'by hand: 0.05 × 25' },
+  ],
+});
