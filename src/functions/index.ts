@@ -1,5 +1,8 @@
 import type { AnyFunction } from './define';
 // level and dynamic range
+import { sensitivityCharge } from './level/sensitivity-charge';
+import { sensitivityLeast } from './level/sensitivity-least';
+import { sensitivityMost } from './level/sensitivity-most';
 
 // frequency span
 
@@ -24,6 +27,8 @@ import { verdictAtmost } from './verdict/verdict-atmost';
 import { verdictWorst } from './verdict/verdict-worst';
 import { verdictThermal } from './verdict/verdict-thermal';
 import { verdictSpan } from './verdict/verdict-span';
+import { verdictMode } from './verdict/verdict-mode';
+import { missing } from './verdict/missing';
 
 // trust
 
@@ -37,6 +42,9 @@ export const NAMESPACE = 'CHAN';
 /** The catalogue, in the order of the reference. */
 export const FUNCTIONS: readonly AnyFunction[] = [
   // level and dynamic range
+  sensitivityCharge,
+  sensitivityLeast,
+  sensitivityMost,
 
   // frequency span
 
@@ -61,6 +69,8 @@ export const FUNCTIONS: readonly AnyFunction[] = [
   verdictWorst,
   verdictThermal,
   verdictSpan,
+  verdictMode,
+  missing,
 
   // trust
 

@@ -1,0 +1,97 @@
+import { fieldByKey, type Field, type TableName } from '../plan/fields';
+import { columnLetters, fixedCell, sheetPrefix } from './address';
+import { OWN_KEYS, type OwnKey } from './own-columns';
+import type { ColumnUse, RecognisedTable } from './tables';
+
+/** The tables a channel row draws on. */
+export interface PlanTables {
+  readonly channels: RecognisedTable;
+  readonly sensors?: RecognisedTable;
+  readonly mounts?: RecognisedTable;
+  readonly cables?: RecognisedTable;
+  readonly inputs?: RecognisedTable;
+  readonly limits?: RecognisedTable;
+  /** Row on the limits sheet by the limit's name in lower case. */
+  readonly limitRows?: ReadonlyMap<string, number>;
+}
+export type LookupTable = 'sensors' | 'mounts' | 'cables' | 'inputs';
+
+/** Writes the expressions by which one row reaches its data. Rows are 0-based; formulas are en-US A1. */
+export interface RowSources {
+  /** The channel row's cell in the field's documented unit, or undefined when no column holds it. */
+  channel(key: string): string | undefined;
+  /** The looked-up property in its documented unit. */
+  lookup(table: LookupTable, key: string): string | undefined;
+  /** 1-based line of the row's item in its list. */
+  line(table: LookupTable): string | undefined;
+  /** Another of our own cells in this row. */
+  own(key: OwnKey): string;
+  /** A limit's bound: a cell of the limits sheet, or the default written out. */
+  limit(name: string, bound: 'pass' | 'warn', byDefault: number): string;
+}
+
+export const LINE_KEYS: Readonly<Record<LookupTable, OwnKey>> = {
+  sensors: 'sensorLine',
+  mounts: 'mountLine',
+  cables: 'cableLine',
+  inputs: 'inputLine',
+};
+const NAME_KEYS: Readonly<Record<LookupTable, string>> = {
+  sensors: 'sensor',
+  mounts: 'mount',
+  cables: 'cable',
+  inputs: 'input',
+};
+
+/** A formula text literal. */
+export const quoted = (text: string): string => `"${text.replace(/"/g, '""')}"`;
+
+/** Wraps a cell whose heading states another unit or statistic than the field's, so that nothing is assumed silently. */
+const inFieldUnit = (expression: string, use: ColumnUse, field: Field): string => {
+  if (field.kind !== 'quantity' || field.unit === undefined) return expression;
+  if (field.statistic && use.statistic && use.statistic !== field.statistic)
+    return `${expression}&${quoted(` ${use.unitText ?? use.unit ?? field.unit} ${use.statistic}`)}`;
+  const unit = use.unitText ?? use.unit;
+  return unit === undefined || unit === field.unit
+    ? expression
+    : `CHAN.CONVERT(${expression},${quoted(unit)},${quoted(field.unit)})`;
+};
+
+const columnRange = (table: RecognisedTable, column: number): string =>
+  `${sheetPrefix(table.sheet)}${fixedCell(table.firstRow, column)}:${fixedCell(table.lastRow, column)}`;
+
+export const rowSources = (tables: PlanTables, ownColumn: number, row: number): RowSources => {
+  const own = (key: OwnKey): string => `$${columnLetters(ownColumn + OWN_KEYS.indexOf(key))}${row + 1}`;
+  const use = (table: TableName, key: string): ColumnUse | undefined => tables[table]?.columns.get(key);
+  const rowCell = (found: ColumnUse): string => `$${columnLetters(found.column)}${row + 1}`;
+  return {
+    own,
+    channel(key) {
+      const found = use('channels', key);
+      return found && inFieldUnit(rowCell(found), found, fieldByKey('channels', key));
+    },
+    lookup(name, key) {
+      const table = tables[name];
+      const found = use(name, key);
+      if (!table || !found) return undefined;
+      return inFieldUnit(
+        `INDEX(${columnRange(table, found.column)},${own(LINE_KEYS[name])})`,
+        found,
+        fieldByKey(name, key),
+      );
+    },
+    line(name) {
+      const table = tables[name];
+      const names = use(name, NAME_KEYS[name]);
+      const typed = use('channels', NAME_KEYS[name]);
+      return table && names && typed && `MATCH(TRIM(${rowCell(typed)}),${columnRange(table, names.column)},0)`;
+    },
+    limit(name, bound, byDefault) {
+      const at = tables.limitRows?.get(name.toLowerCase());
+      const column = use('limits', bound)?.column;
+      return tables.limits && at !== undefined && column !== undefined
+        ? `${sheetPrefix(tables.limits.sheet)}${fixedCell(at, column)}`
+        : String(byDefault);
+    },
+  };
+};
