@@ -1,0 +1,57 @@
+import type { AnyFunction, ArgSpec } from '../functions/define';
+import { argumentHint, isRepeating, requiredCount } from '../functions/describe';
+
+export interface ParameterMetadata {
+  readonly name: string;
+  readonly description: string;
+  readonly type: 'any';
+  readonly dimensionality?: 'matrix';
+  readonly optional?: true;
+  readonly repeating?: true;
+}
+export interface FunctionMetadata {
+  readonly id: string;
+  readonly name: string;
+  readonly description: string;
+  readonly parameters: readonly ParameterMetadata[];
+  readonly result: { readonly dimensionality?: 'matrix' };
+}
+export interface CustomFunctionsMetadata {
+  readonly allowCustomDataForDataTypeAny: true;
+  readonly allowErrorForDataTypeAny: true;
+  readonly functions: readonly FunctionMetadata[];
+}
+
+const isMatrix = (spec: ArgSpec): boolean => spec.kind === 'curve' || spec.kind === 'list' || spec.kind === 'block';
+
+export const spills = ({ result }: AnyFunction): boolean => result.kind === 'row' || result.kind === 'block';
+
+const parametersOf = (fn: AnyFunction): ParameterMetadata[] => {
+  const required = requiredCount(fn);
+  return Object.entries(fn.args as Record<string, ArgSpec>).map(([name, spec], i) => ({
+    name,
+    description: argumentHint(spec),
+    type: 'any',
+    ...(isMatrix(spec) && { dimensionality: 'matrix' }),
+    // Excel needs no mark to accept a repeating argument that is left out, but its own generator sets one.
+    ...((i >= required || isRepeating(spec)) && { optional: true }),
+    ...(isRepeating(spec) && { repeating: true }),
+  }));
+};
+
+/**
+ * What Excel must know before it loads the functions. Every argument is `any`, because numbers with units are texts and
+ * because messages about a wrong argument are ours. Errors must reach us: verdicts answer them with INCOMPLETE, and the
+ * switch holds for all functions of the file. The id is what a workbook stores.
+ */
+export const customFunctionsMetadata = (functions: readonly AnyFunction[]): CustomFunctionsMetadata => ({
+  allowCustomDataForDataTypeAny: true,
+  allowErrorForDataTypeAny: true,
+  functions: functions.map((fn) => ({
+    id: fn.name,
+    name: fn.name,
+    description: fn.summary,
+    parameters: parametersOf(fn),
+    result: spills(fn) ? { dimensionality: 'matrix' } : {},
+  })),
+});

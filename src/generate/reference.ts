@@ -1,0 +1,80 @@
+import type { AnyFunction, ArgSpec, Example, Source } from '../functions/define';
+import { blankOf, exampleFormula, limitsOf, resultUnitOf, signatureOf, unitOf } from '../functions/describe';
+
+export const START = '<!-- function reference: made by npm run generate -->';
+export const END = '<!-- end of function reference -->';
+
+const html = (text: string): string =>
+  text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('|', '&#124;');
+const code = (text: string): string => `<code>${html(text)}</code>`;
+
+const sourceText = (source: Source): string => {
+  if (source.kind === 'derivation') return `derived from ${source.from}`;
+  if (source.kind === 'practice') return source.note;
+  return `${source.cite}, ${source.locator}${source.read === 'from memory' ? ' (from memory)' : ''}`;
+};
+
+const kindOf = (spec: ArgSpec): string =>
+  ({ list: ' (list)', curve: ' (curve)', block: ' (range)', cell: ' (cell)', text: '', choice: '', quantity: '' })[
+    spec.kind ?? 'quantity'
+  ];
+
+const argumentRow = ([key, spec]: [string, ArgSpec]): string => {
+  const blank = blankOf(spec) || 'needed';
+  return `| ${code(key)} | ${html(spec.text)}${kindOf(spec)} | ${html(unitOf(spec))} | ${html(limitsOf(spec))} | ${html(blank)} |`;
+};
+
+const resultText = ({ result }: AnyFunction): string => {
+  if (result.kind !== 'row') return result.text;
+  return result.columns.map(({ title, text }) => `${title}: ${text}`).join(' ');
+};
+
+const shown = (result: Example['result']): string => {
+  if (!Array.isArray(result)) return String(result);
+  return (result as readonly (readonly (number | string)[])[]).map((row) => row.join(' · ')).join(' ⏎ ');
+};
+
+const entry = (namespace: string) => (fn: AnyFunction) => {
+  const name = `${namespace}.${fn.name}`;
+  const rows = Object.entries(fn.args as Record<string, ArgSpec>).map(argumentRow);
+  const examples = fn.examples.map(
+    (example) =>
+      `- ${code(`=${exampleFormula(name, example)}`)} → ${html(shown(example.result))} (${html(example.from)})`,
+  );
+  return [
+    `<details><summary>${code(`${name}(${signatureOf(fn)})`)} → ${html(resultUnitOf(fn))}<br>${html(fn.summary)}</summary>`,
+    '',
+    code(fn.equation),
+    '',
+    '| argument | meaning | unit | limits | if blank |',
+    '|---|---|---|---|---|',
+    ...rows,
+    '',
+    `Result: ${html(resultText(fn))}`,
+    `Valid: ${html(fn.validity)}`,
+    `Source: ${html(sourceText(fn.source))}.`,
+    '',
+    ...examples,
+    '',
+    '</details>',
+  ].join('\n');
+};
+
+/** The function reference, one heading per family, one folded block per function. */
+export const functionReference = (functions: readonly AnyFunction[], namespace: string): string => {
+  const families = [...new Set(functions.map((fn) => fn.family))];
+  return families
+    .map((family) => {
+      const members = functions.filter((fn) => fn.family === family);
+      return [`### ${family[0]?.toUpperCase()}${family.slice(1)}`, ...members.map(entry(namespace))].join('\n\n');
+    })
+    .join('\n\n');
+};
+
+/** The page with its reference replaced; undefined when the two marks are not there, in order. */
+export const withReference = (page: string, reference: string): string | undefined => {
+  const start = page.indexOf(START);
+  const end = page.indexOf(END, start);
+  if (start < 0 || end < 0) return undefined;
+  return `${page.slice(0, start + START.length)}\n\n${reference}\n\n${page.slice(end)}`;
+};

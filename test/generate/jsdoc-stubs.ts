@@ -1,0 +1,28 @@
+import type { AnyFunction, ArgSpec } from '../../src/functions/define';
+import { argumentHint, isRepeating, requiredCount } from '../../src/functions/describe';
+import { spills } from '../../src/generate/metadata';
+
+const typeOf = (spec: ArgSpec): string => {
+  const one = spec.kind === 'curve' || spec.kind === 'list' || spec.kind === 'block' ? 'any[][]' : 'any';
+  return isRepeating(spec) ? `${one}[]` : one;
+};
+
+/** The catalogue as the annotated source that Microsoft's generator expects: one declaration per function, bodies left out. */
+export const jsdocStubs = (functions: readonly AnyFunction[]): string =>
+  functions
+    .map((fn, i) => {
+      const args = Object.entries(fn.args as Record<string, ArgSpec>);
+      const required = requiredCount(fn);
+      const declared = args.map(([name, spec], k) =>
+        isRepeating(spec) ? `...${name}: ${typeOf(spec)}` : `${name}${k >= required ? '?' : ''}: ${typeOf(spec)}`,
+      );
+      return [
+        '/**',
+        ` * ${fn.summary}`,
+        ` * @customfunction ${fn.name} ${fn.name}`,
+        ...args.map(([name, spec]) => ` * @param ${name} ${argumentHint(spec)}`),
+        ' */',
+        `export function stub${i}(${declared.join(', ')}): ${spills(fn) ? 'any[][]' : 'any'} { return null as any; }`,
+      ].join('\n');
+    })
+    .join('\n');
