@@ -36,6 +36,16 @@ export const UNITS = {
   m: { quantity: 'length', toSi: 1, label: 'm' },
   N: { quantity: 'force', toSi: 1, label: 'N' },
   deg: { quantity: 'angle', toSi: Math.PI / 180, label: '°' },
+  'N·m²': { quantity: 'bending stiffness', toSi: 1, label: 'N·m²' },
+  'kg/m': { quantity: 'mass per length', toSi: 1, label: 'kg/m' },
+  'gram/m': { quantity: 'mass per length', toSi: 1e-3, label: 'gram/m' },
+  'kg·m²': { quantity: 'moment of inertia', toSi: 1, label: 'kg·m²' },
+  '1/Hz': { quantity: 'modal density', toSi: 1, label: '1/Hz' },
+  'K/min': { quantity: 'temperature rate', toSi: 1 / 60, label: 'K/min' },
+  mW: { quantity: 'power', toSi: 1e-3, label: 'mW' },
+  kPa: { quantity: 'pressure', toSi: 1e3, label: 'kPa' },
+  µε: { quantity: 'strain', toSi: 1e-6, label: 'µε' },
+  'mg/µε': { quantity: 'base strain sensitivity', toSi: 9.80665e-3 / 1e-6, label: 'mg/µε' },
 } as const satisfies Record<string, { quantity: string; toSi: number; label: string }>;
 
 export type UnitId = keyof typeof UNITS;
