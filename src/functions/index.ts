@@ -1,10 +1,24 @@
 import type { AnyFunction } from './define';
 // level and dynamic range
+import { dynamicRange } from './level/dynamic-range';
+import { signalToNoise } from './level/signal-to-noise';
+import { headroom } from './level/headroom';
+import { ceiling } from './level/ceiling';
+import { ceilingCause } from './level/ceiling-cause';
+import { noiseBand } from './level/noise-band';
+import { noiseInput } from './level/noise-input';
+import { noiseCharge } from './level/noise-charge';
+import { noiseSum } from './level/noise-sum';
 import { sensitivityCharge } from './level/sensitivity-charge';
 import { sensitivityLeast } from './level/sensitivity-least';
 import { sensitivityMost } from './level/sensitivity-most';
 
 // frequency span
+import { frequencySpan } from './frequency/frequency-span';
+import { frequencyLow } from './frequency/frequency-low';
+import { frequencyHigh } from './frequency/frequency-high';
+import { resonanceMounted } from './frequency/resonance-mounted';
+import { cableLimit } from './frequency/cable-limit';
 
 // mass loading
 import { massRatio } from './mass/mass-ratio';
@@ -42,11 +56,25 @@ export const NAMESPACE = 'CHAN';
 /** The catalogue, in the order of the reference. */
 export const FUNCTIONS: readonly AnyFunction[] = [
   // level and dynamic range
+  dynamicRange,
+  signalToNoise,
+  headroom,
+  ceiling,
+  ceilingCause,
+  noiseBand,
+  noiseInput,
+  noiseCharge,
+  noiseSum,
   sensitivityCharge,
   sensitivityLeast,
   sensitivityMost,
 
   // frequency span
+  frequencySpan,
+  frequencyLow,
+  frequencyHigh,
+  resonanceMounted,
+  cableLimit,
 
   // mass loading
   massRatio,

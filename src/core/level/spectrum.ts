@@ -1,12 +1,11 @@
 import type { Curve } from '../curve';
 
-/** Why a curve cannot be a spectrum on log-log axes; undefined when it can. */
-export const spectrumFault = (curve: Curve): string | undefined => {
-  if (curve.x.length === 0) return 'needs at least one point';
-  for (let i = 0; i < curve.x.length; i += 1) {
-    if (!(curve.x[i]! > 0)) return 'frequencies > 0';
-    if (!(curve.y[i]! > 0)) return 'values > 0';
-    if (i > 0 && curve.x[i]! < curve.x[i - 1]!) return 'rising frequencies';
+/** The first point that cannot stand on log-log axes, and why; undefined when the curve can. */
+export const spectrumFault = ({ x, y }: Curve): { readonly point: number; readonly rule: string } | undefined => {
+  for (let point = 0; point < x.length; point += 1) {
+    if (!(x[point]! > 0)) return { point, rule: 'frequencies > 0' };
+    if (!(y[point]! > 0)) return { point, rule: 'values > 0' };
+    if (point > 0 && x[point]! < x[point - 1]!) return { point, rule: 'rising frequencies' };
   }
   return undefined;
 };
@@ -48,16 +47,19 @@ const lowSlope = ({ x, y }: Curve): number => {
   return 0;
 };
 
+/** Area from low to high under y = y1·(f/f1)^n, low possibly 0, where n ≤ −1 makes it infinite. */
+const areaBelow = (f1: number, y1: number, n: number, low: number, high: number): number => {
+  if (low > 0) return powerLawArea(low, y1 * (low / f1) ** n, n, high);
+  return n > -1 ? ((y1 * f1) / (n + 1)) * (high / f1) ** (n + 1) : Infinity;
+};
+
 /** Area under y^power; below the table its first slope (not above 0) goes on, above it the last value. */
 export const extendedArea = (curve: Curve, power: number, low: number, high: number): number => {
   const { x, y } = curve;
   const first = x[0]!;
   const last = x[x.length - 1]!;
   let area = tableArea(curve, power, low, high);
-  if (low < first) {
-    const n = lowSlope(curve);
-    area += powerLawArea(low, (y[0]! * (low / first) ** n) ** power, n * power, Math.min(high, first));
-  }
+  if (low < first) area += areaBelow(first, y[0]! ** power, lowSlope(curve) * power, low, Math.min(high, first));
   if (high > last) area += y[y.length - 1]! ** power * (high - Math.max(low, last));
   return area;
 };
