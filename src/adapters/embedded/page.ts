@@ -1,0 +1,89 @@
+import './iterator-polyfill';
+import { LocaleType, LogLevel, mergeLocales, Univer } from '@univerjs/core';
+import { FUniver } from '@univerjs/core/lib/facade';
+import { CalculationMode } from '@univerjs/sheets-formula';
+import { UniverSheetsConditionalFormattingPreset } from '@univerjs/preset-sheets-conditional-formatting';
+import conditionalFormattingTexts from '@univerjs/preset-sheets-conditional-formatting/locales/en-US';
+import { UniverSheetsCorePreset } from '@univerjs/preset-sheets-core';
+import coreTexts from '@univerjs/preset-sheets-core/locales/en-US';
+import { UniverSheetsFilterPreset } from '@univerjs/preset-sheets-filter';
+import filterTexts from '@univerjs/preset-sheets-filter/locales/en-US';
+import { UniverSheetsNotePreset } from '@univerjs/preset-sheets-note';
+import noteTexts from '@univerjs/preset-sheets-note/locales/en-US';
+import { UniverSheetsSortPreset } from '@univerjs/preset-sheets-sort';
+import sortTexts from '@univerjs/preset-sheets-sort/locales/en-US';
+import { UniverSheetsTablePreset } from '@univerjs/preset-sheets-table';
+import tableTexts from '@univerjs/preset-sheets-table/locales/en-US';
+import { defaultTheme } from '@univerjs/themes';
+import '@univerjs/preset-sheets-core/lib/index.css';
+import '@univerjs/preset-sheets-conditional-formatting/lib/index.css';
+import '@univerjs/preset-sheets-filter/lib/index.css';
+import '@univerjs/preset-sheets-note/lib/index.css';
+import '@univerjs/preset-sheets-sort/lib/index.css';
+import '@univerjs/preset-sheets-table/lib/index.css';
+import { FUNCTIONS } from '../../functions/index';
+import { patchLookupIndex } from './cache-patch';
+import { functionClasses, functionDescriptions } from './functions';
+import { pluginsByName, type PluginEntry } from './plugins';
+
+export interface Grid {
+  readonly univer: Univer;
+  readonly api: FUniver;
+}
+
+/** Tints of the one accent, light to dark. */
+const ACCENT = {
+  50: '#eef6f5',
+  100: '#d5e9e7',
+  200: '#abd3cf',
+  300: '#78b6b1',
+  400: '#419691',
+  500: '#1f7a76',
+  600: '#0f5f5c',
+  700: '#0c4c4a',
+  800: '#0a3d3b',
+  900: '#072c2b',
+};
+
+/** Builds the spreadsheet inside the element with this id. It has no workbook yet. */
+export const createGrid = (container: string): Grid => {
+  patchLookupIndex('0.25.1');
+  const univer = new Univer({
+    theme: { ...defaultTheme, primary: ACCENT },
+    locale: LocaleType.EN_US,
+    logLevel: LogLevel.ERROR,
+    locales: {
+      [LocaleType.EN_US]: mergeLocales(
+        coreTexts,
+        conditionalFormattingTexts,
+        filterTexts,
+        noteTexts,
+        sortTexts,
+        tableTexts,
+      ),
+    },
+  });
+  const presets = [
+    UniverSheetsCorePreset({
+      container,
+      toolbar: false,
+      disableAutoFocus: true,
+      footer: { statisticBar: false, menus: false, zoomSlider: false },
+      formula: {
+        function: functionClasses(FUNCTIONS),
+        description: functionDescriptions(FUNCTIONS),
+        initialFormulaComputing: CalculationMode.FORCED,
+      },
+    }),
+    UniverSheetsConditionalFormattingPreset(),
+    UniverSheetsFilterPreset(),
+    UniverSheetsNotePreset(),
+    UniverSheetsSortPreset(),
+    UniverSheetsTablePreset(),
+  ];
+  const plugins = pluginsByName(presets.flatMap((preset) => preset.plugins as PluginEntry[]));
+  const tableUi = plugins.get('SHEET_TABLE_UI_PLUGIN');
+  if (tableUi) tableUi.options = { hideAnchor: true };
+  plugins.forEach(({ plugin, options }) => univer.registerPlugin(plugin, options as never));
+  return { univer, api: FUniver.newAPI(univer) };
+};

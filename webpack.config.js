@@ -1,0 +1,91 @@
+const { existsSync } = require('node:fs');
+const path = require('node:path');
+const HtmlWebpackPlugin = require('html-webpack-plugin');
+const MiniCssExtractPlugin = require('mini-css-extract-plugin');
+const TerserPlugin = require('terser-webpack-plugin');
+const { IgnorePlugin } = require('webpack');
+
+const entry = (name) => path.resolve(__dirname, `src/entries/${name}`);
+const production = process.env.NODE_ENV !== 'development';
+
+const bundles = {
+  functions: './src/entries/functions.ts',
+  taskpane: './src/entries/taskpane.ts',
+  workbench: './src/entries/workbench.ts',
+};
+
+/** Copies files as they are; each pair is [from the project's root, name in dist]. Missing ones are left out. */
+class CopyFiles {
+  constructor(pairs) {
+    this.pairs = pairs;
+  }
+  apply(compiler) {
+    const { RawSource } = compiler.webpack.sources;
+    compiler.hooks.thisCompilation.tap('CopyFiles', (compilation) => {
+      compilation.hooks.processAssets.tapPromise('CopyFiles', async () => {
+        const { readFile } = require('node:fs/promises');
+        for (const [from, to] of this.pairs) {
+          const file = path.resolve(__dirname, from);
+          if (!existsSync(file)) continue;
+          compilation.fileDependencies.add(file);
+          compilation.emitAsset(to, new RawSource(await readFile(file)));
+        }
+      });
+    });
+  }
+}
+
+module.exports = {
+  mode: production ? 'production' : 'development',
+  context: __dirname,
+  entry: Object.fromEntries(Object.entries(bundles).filter(([, file]) => existsSync(path.resolve(__dirname, file)))),
+  output: {
+    path: path.resolve(__dirname, 'dist'),
+    filename: '[name].js',
+    chunkFilename: '[name].js',
+    clean: true,
+  },
+  devtool: false,
+  cache: {
+    type: 'filesystem',
+    cacheDirectory: path.resolve(__dirname, '.cache/webpack'),
+    buildDependencies: { config: [__filename] },
+  },
+  resolve: { extensions: ['.ts', '.js'] },
+  module: {
+    rules: [
+      // Types are checked by `npm run typecheck`.
+      { test: /\.ts$/, loader: 'ts-loader', options: { transpileOnly: true, compilerOptions: { noEmit: false } } },
+      { test: /\.css$/, use: [MiniCssExtractPlugin.loader, 'css-loader'] },
+    ],
+  },
+  plugins: [
+    new MiniCssExtractPlugin({ filename: '[name].css', ignoreOrder: true }),
+    new HtmlWebpackPlugin({
+      template: entry('workbench.html'),
+      filename: 'workbench.html',
+      chunks: ['workbench'],
+      minify: false,
+    }),
+    new CopyFiles([
+      ['assets/demo-plan.xlsx', 'demo-plan.xlsx'],
+      ['assets/icons/icon.svg', 'icon.svg'],
+    ]),
+    // The grid brings hyphenation for 70 languages as separate files; only English is ever asked for.
+    new IgnorePlugin({
+      resourceRegExp: /^\.\/(?!en-)[a-z0-9-]+-[\w-]{8}\.js$/,
+      contextRegExp: /@univerjs[\\/]engine-render/,
+    }),
+  ],
+  optimization: {
+    minimizer: [
+      new TerserPlugin({
+        minify: TerserPlugin.esbuildMinify,
+        terserOptions: { target: 'es2022' },
+        extractComments: false,
+      }),
+    ],
+  },
+  performance: { hints: false },
+  stats: 'errors-warnings',
+};
