@@ -1,0 +1,98 @@
+import { allowedSensorMass, frequencyShift, levelEffect, massRatio, totalAddedMass } from '../core/mass/loading';
+import type { LoadingModel } from '../core/mass/loading';
+import { verdictAtMost, type Verdict } from '../core/verdict';
+import { PURPOSES } from './fields';
+import type { Bound, Limits } from './limits';
+import { governingLocalMass } from './local-mass';
+import { Missing, missingField, type MissingField } from './missing';
+import type { Channel } from './model';
+
+export interface MassCheck {
+  /** kg: sensor, mount and cable. */
+  readonly total?: number;
+  /** kg, of the governing branch. */
+  readonly localMass?: number;
+  readonly model?: LoadingModel;
+  readonly ratio?: number;
+  /** A lower bound of the ratio while a part of it is not known. */
+  readonly ratioAtLeast?: number;
+  readonly levelEffect?: number;
+  /** rad; undefined for mass-like structures. */
+  readonly phase?: number;
+  /** Undefined for plates and beams. */
+  readonly frequencyShift?: number;
+  /** Heaviest sensor in kg for PASS; negative: no contact sensor fits. */
+  readonly allowed?: number;
+  readonly limit?: Bound;
+  /** Force on the joint at the highest level against what it may carry, N. */
+  readonly holding?: { readonly force: number; readonly allowed: number };
+  readonly missing: readonly MissingField[];
+  readonly verdict: Verdict;
+}
+
+const SENSOR = missingField('channels', 'sensor');
+const MOUNT = missingField('channels', 'mount');
+const CABLE = missingField('channels', 'cable');
+const SENSOR_MASS = missingField('sensors', 'mass');
+const MOUNT_MASS = missingField('mounts', 'mountMass');
+const CABLE_MASS = missingField('cables', 'cableMass');
+const LOCAL_MASS = missingField('channels', 'localMass');
+const PURPOSE = missingField('channels', 'purpose');
+
+export const checkMass = (channel: Channel, limits: Limits): MassCheck => {
+  const missing = new Missing();
+  const { requirement, sensor, mount, cable } = channel;
+  const sensorMass = missing.need(sensor?.mass, sensor ? SENSOR_MASS : SENSOR);
+  const mountMass = missing.need(mount?.mass, mount ? MOUNT_MASS : MOUNT);
+  const cableMass = missing.need(cable?.mass, cable ? CABLE_MASS : CABLE);
+  const local = governingLocalMass(requirement.localMass);
+  if (!local?.complete) missing.need(undefined, LOCAL_MASS);
+
+  const purpose = requirement.purpose ?? limits.purpose;
+  const limit = purpose && limits.massRatio[purpose];
+  const known = totalAddedMass(sensorMass ?? 0, mountMass ?? 0, cableMass ?? 0);
+  const totalKnown = sensorMass !== undefined && mountMass !== undefined && cableMass !== undefined;
+  const lowest = local && massRatio(known, local.mass);
+  const ratio = totalKnown && local?.complete ? lowest : undefined;
+  const verdict = ratioVerdict(ratio, lowest, limit ? [limit] : PURPOSES.map((p) => limits.massRatio[p]));
+  if (verdict === 'INCOMPLETE' && ratio !== undefined) missing.need(undefined, PURPOSE);
+
+  const effect = ratio !== undefined && local ? levelEffect(ratio, local.model) : undefined;
+  const isMassLike = local?.model === 'mass';
+  return {
+    total: totalKnown ? known : undefined,
+    localMass: local?.complete ? local.mass : undefined,
+    model: local?.complete ? local.model : undefined,
+    ratio,
+    ratioAtLeast: ratio === undefined ? lowest : undefined,
+    levelEffect: effect?.level,
+    phase: isMassLike ? undefined : effect?.phase,
+    frequencyShift: isMassLike && ratio !== undefined ? frequencyShift(ratio) : undefined,
+    allowed:
+      limit && local?.complete && mountMass !== undefined && cableMass !== undefined
+        ? allowedSensorMass(local.mass, limit.pass, mountMass, cableMass)
+        : undefined,
+    limit,
+    holding: holding(channel, totalKnown ? known : undefined, limits),
+    missing: missing.fields,
+    verdict,
+  };
+};
+
+/** While the purpose is not known, only what holds for every purpose counts; a partly known ratio can only fail. */
+const ratioVerdict = (ratio: number | undefined, lowest: number | undefined, bounds: readonly Bound[]): Verdict => {
+  let shared: Verdict | undefined;
+  for (const { pass, warn } of bounds) {
+    let verdict = verdictAtMost(ratio ?? lowest, pass, warn);
+    if (ratio === undefined && verdict !== 'FAIL') verdict = 'INCOMPLETE';
+    if (shared !== undefined && shared !== verdict) return 'INCOMPLETE';
+    shared = verdict;
+  }
+  return shared ?? 'INCOMPLETE';
+};
+
+/** F = m·a at the highest peak; a joint carries a third of its holding force (common practice, no source). */
+const holding = ({ mount, requirement }: Channel, total: number | undefined, limits: Limits): MassCheck['holding'] =>
+  mount?.holdingForce === undefined || total === undefined || requirement.levelHigh === undefined
+    ? undefined
+    : { force: total * requirement.levelHigh, allowed: mount.holdingForce / limits.holdingFactor };

@@ -1,0 +1,57 @@
+import { fieldByKey, type TableName } from './fields';
+
+/** A field that a check needs and the plan does not have. */
+export interface MissingField {
+  readonly table: TableName;
+  readonly key: string;
+}
+
+export const NOTHING_MISSING: readonly MissingField[] = [];
+
+const interned = new Map<string, MissingField>();
+
+/** The same object for the same field, so that checking many channels allocates none. */
+export const missingField = (table: TableName, key: string): MissingField => {
+  const id = `${table}.${key}`;
+  let field = interned.get(id);
+  if (!field) {
+    fieldByKey(table, key);
+    field = { table, key };
+    interned.set(id, field);
+  }
+  return field;
+};
+
+/** Collects what is missing; stays without an array while nothing is. */
+export class Missing {
+  private list: MissingField[] | undefined;
+
+  /** Notes the field when the value is not known, and hands the value back. */
+  need<T>(value: T | undefined, field: MissingField): T | undefined {
+    if (value === undefined && !this.list?.includes(field)) (this.list ??= []).push(field);
+    return value;
+  }
+
+  note(fields: readonly MissingField[]): void {
+    for (const field of fields) this.need(undefined, field);
+  }
+
+  get fields(): readonly MissingField[] {
+    return this.list ?? NOTHING_MISSING;
+  }
+}
+
+const TABLE_WORDS: Record<TableName, string> = {
+  channels: '',
+  sensors: 'sensor',
+  mounts: 'mount',
+  cables: 'cable',
+  inputs: 'input',
+  limits: 'limits',
+};
+
+/** The heading, with its table where another table has the same heading or the reader would look in the wrong one. */
+export const missingLabel = ({ table, key }: MissingField): string => {
+  const { title } = fieldByKey(table, key);
+  return TABLE_WORDS[table] === '' ? title : `${title} (${TABLE_WORDS[table]})`;
+};

@@ -1,0 +1,162 @@
+import type { Curve } from '../core/curve';
+import type { InputMode, OutputMode, Purpose, Role } from './fields';
+import type { Limits } from './limits';
+
+/**
+ * The subject matter in SI: m/s², kg, Hz, V, A, F, C/(m/s²); temperatures in °C, deviations and tolerances as fractions of 1.
+ * An absent field is not known; what it stops is named by the checks.
+ */
+export interface SensorType {
+  readonly name: string;
+  readonly description?: string;
+  readonly technology?: string;
+  readonly output?: OutputMode;
+  readonly axes?: number;
+  /** V/(m/s²) at the reference frequency and calibration temperature. */
+  readonly sensitivity?: number;
+  /** C/(m/s²), for charge output. */
+  readonly chargeSensitivity?: number;
+  /** m/s² peak. */
+  readonly fullScale?: number;
+  readonly mass?: number;
+  /** Hz : (m/s²)/√Hz. */
+  readonly noiseDensity?: Curve;
+  readonly capacitance?: number;
+  readonly resonance?: number;
+  readonly qualityFactor?: number;
+  readonly lowLimit?: number;
+  readonly lowLimitLoss?: number;
+  readonly biasMin?: number;
+  readonly biasMax?: number;
+  readonly temperatureMin?: number;
+  readonly temperatureMax?: number;
+  /** °C : fraction. */
+  readonly deviation?: Curve;
+  /** Fraction per K; used when there is no curve. */
+  readonly coefficient?: number;
+  readonly coefficientSign?: 'signed' | 'unsigned';
+  readonly calibrationTemperature?: number;
+  readonly zeroDrift?: number;
+  readonly quantity?: number;
+  /** Days since 1899-12-30, as spreadsheets count. */
+  readonly calibrationDue?: number;
+}
+
+export interface Mount {
+  readonly name: string;
+  readonly description?: string;
+  readonly mass?: number;
+  /** N/m; absent: the sensor's own resonance holds. */
+  readonly stiffness?: number;
+  readonly temperatureMin?: number;
+  readonly temperatureMax?: number;
+  /** N at which the joint lets go. */
+  readonly holdingForce?: number;
+}
+
+export interface Cable {
+  readonly name: string;
+  readonly capacitance?: number;
+  readonly mass?: number;
+  readonly temperatureMin?: number;
+  readonly temperatureMax?: number;
+}
+
+export interface Input {
+  readonly name: string;
+  readonly mode?: InputMode;
+  readonly range?: number;
+  readonly dynamicRange?: number;
+  readonly sampleRate?: number;
+  /** An empty list is DC coupling; absent is not known. */
+  readonly couplingPoles?: readonly number[];
+  readonly supply?: number;
+  readonly supplyCurrent?: number;
+  readonly sourceDrop?: number;
+  readonly biasFloor?: number;
+  readonly sensorCurrent?: number;
+  /** V/C. */
+  readonly gain?: number;
+  readonly noiseVoltage?: number;
+  readonly feedbackCapacitance?: number;
+  readonly timeConstant?: number;
+  readonly outputLimit?: number;
+}
+
+/** One way to know the local mass; of several, the smallest governs. */
+export type LocalMass =
+  | { readonly model: 'value'; readonly mass?: number }
+  /** Modal mass and mode shape at the point, in the same scaling. */
+  | { readonly model: 'modal'; readonly modalMass?: number; readonly shape?: number }
+  /** A free rigid part, driven beside its centre of gravity. */
+  | { readonly model: 'rigid'; readonly mass?: number; readonly inertia?: number; readonly offset?: number }
+  | {
+      readonly model: 'plate';
+      readonly frequency?: number;
+      readonly impedance?: number;
+      readonly modulus?: number;
+      readonly density?: number;
+      readonly poisson?: number;
+      readonly thickness?: number;
+    }
+  | {
+      readonly model: 'beam';
+      readonly frequency?: number;
+      /** Magnitude of the point impedance, N·s/m. */
+      readonly impedance?: number;
+      readonly modulus?: number;
+      readonly density?: number;
+      readonly width?: number;
+      readonly thickness?: number;
+    };
+
+/** How the lowest level is read: over the needed band, or in one Hann line. */
+export type Detector = { readonly kind: 'band' } | { readonly kind: 'line'; readonly lineSpacing?: number };
+
+export interface Requirement {
+  readonly purpose?: Purpose;
+  /** m/s² r.m.s. in the analysed band. */
+  readonly levelLow?: number;
+  /** m/s² peak, unfiltered. */
+  readonly levelHigh?: number;
+  readonly bandLow?: number;
+  readonly bandHigh?: number;
+  readonly detector: Detector;
+  readonly temperatureLow?: number;
+  readonly temperatureHigh?: number;
+  /** Absent: the plan's limit. */
+  readonly thermalTolerance?: number;
+  /** Absent: the plan's limit. */
+  readonly spanTolerance?: number;
+  /** Absent: 160 Hz. */
+  readonly referenceFrequency?: number;
+  readonly localMass: readonly LocalMass[];
+}
+
+/** What a row names: the typed name, and the record when the list has it. */
+export interface Channel {
+  readonly id: string;
+  readonly group?: string;
+  readonly point?: string;
+  readonly direction?: string;
+  readonly location?: string;
+  readonly panel?: string;
+  readonly role?: Role;
+  readonly remarks?: string;
+  readonly requirement: Requirement;
+  readonly sensor?: SensorType;
+  readonly mount?: Mount;
+  readonly cable?: Cable;
+  readonly input?: Input;
+  /** Names as typed, also those that no list has. */
+  readonly named?: Readonly<Partial<Record<'sensor' | 'mount' | 'cable' | 'input', string>>>;
+}
+
+export interface Plan {
+  readonly channels: readonly Channel[];
+  readonly sensors: ReadonlyMap<string, SensorType>;
+  readonly mounts: ReadonlyMap<string, Mount>;
+  readonly cables: ReadonlyMap<string, Cable>;
+  readonly inputs: ReadonlyMap<string, Input>;
+  readonly limits: Limits;
+}

@@ -1,0 +1,123 @@
+import { halfBand, thermalBand, worstDeviation, type Band, type ThermalResponse } from '../core/thermal/band';
+import { thermalVerdict, type Verdict } from '../core/verdict';
+import { ROW_ORIGIN, type Bound, type Limits } from './limits';
+import { Missing, missingField, type MissingField } from './missing';
+import type { Channel, SensorType } from './model';
+
+export type LimitedPart = 'sensor' | 'mount' | 'cable';
+
+/** A needed temperature beyond the operating limit of a part, °C. */
+export interface Excess {
+  readonly part: LimitedPart;
+  readonly name: string;
+  readonly end: 'low' | 'high';
+  readonly needed: number;
+  readonly limit: number;
+}
+
+export interface ThermalCheck {
+  readonly band?: Band;
+  readonly worst?: number;
+  readonly halfBand?: number;
+  /** Undefined while it cannot be said. */
+  readonly isInsideLimits?: boolean;
+  readonly excesses: readonly Excess[];
+  /** A temperature that the deviation curve does not reach, °C. */
+  readonly beyondCurve?: { readonly needed: number; readonly from: number; readonly to: number };
+  readonly isReversed: boolean;
+  readonly tolerance: Bound;
+  readonly missing: readonly MissingField[];
+  readonly verdict: Verdict;
+}
+
+const SENSOR = missingField('channels', 'sensor');
+const LOW = missingField('channels', 'temperatureLow');
+const HIGH = missingField('channels', 'temperatureHigh');
+const MIN = missingField('sensors', 'temperatureMin');
+const MAX = missingField('sensors', 'temperatureMax');
+const DEVIATION = missingField('sensors', 'deviation');
+
+const NO_EXCESS: readonly Excess[] = [];
+
+export const checkThermal = (channel: Channel, limits: Limits): ThermalCheck => {
+  const missing = new Missing();
+  const { requirement, sensor, mount, cable } = channel;
+  const low = missing.need(requirement.temperatureLow, LOW);
+  const high = missing.need(requirement.temperatureHigh, HIGH);
+  const isReversed = low !== undefined && high !== undefined && low > high;
+  missing.need(sensor?.temperatureMin, sensor ? MIN : SENSOR);
+  missing.need(sensor?.temperatureMax, sensor ? MAX : SENSOR);
+  const response = sensor && responseOf(sensor);
+  missing.need(response, sensor ? DEVIATION : SENSOR);
+
+  const calibration = sensor?.calibrationTemperature ?? limits.calibrationTemperature;
+  const given =
+    response && low !== undefined && high !== undefined && !isReversed
+      ? thermalBand(response, low, high, calibration)
+      : undefined;
+  const band = given?.ok ? given.value : undefined;
+  const curve = sensor?.deviation;
+  const tolerance = rowBound(requirement.thermalTolerance, limits.thermalTolerance);
+  const excesses = excessesOf(channel);
+  const verdict = thermalVerdict({
+    band,
+    tolerance: tolerance.pass,
+    needed: { min: low, max: high },
+    sensor: limitsOf(sensor),
+    others: [limitsOf(mount), limitsOf(cable)],
+  });
+  const canSay = low !== undefined && high !== undefined && sensor?.temperatureMin !== undefined;
+  return {
+    band,
+    worst: band && worstDeviation(band),
+    halfBand: band && halfBand(band),
+    isInsideLimits: excesses.length > 0 ? false : canSay && sensor?.temperatureMax !== undefined ? true : undefined,
+    excesses,
+    beyondCurve:
+      given && !given.ok && given.issue.code === 'beyond-data' && curve
+        ? { needed: given.issue.given, from: curve.x[0] ?? NaN, to: curve.x[curve.x.length - 1] ?? NaN }
+        : undefined,
+    isReversed,
+    tolerance,
+    missing: missing.fields,
+    verdict,
+  };
+};
+
+/** A row's own value in place of the plan's. */
+export const rowBound = (own: number | undefined, bound: Bound): Bound =>
+  own === undefined ? bound : { ...bound, pass: own, origin: ROW_ORIGIN };
+
+const responseOf = (sensor: SensorType): ThermalResponse | undefined =>
+  sensor.deviation ??
+  (sensor.coefficient === undefined
+    ? undefined
+    : { perKelvin: sensor.coefficient, sign: sensor.coefficientSign ?? 'unsigned' });
+
+interface Rated {
+  readonly name: string;
+  readonly temperatureMin?: number;
+  readonly temperatureMax?: number;
+}
+
+const limitsOf = (part: Rated | undefined) => ({ min: part?.temperatureMin, max: part?.temperatureMax });
+
+const excessesOf = ({ requirement, sensor, mount, cable }: Channel): readonly Excess[] => {
+  let found = NO_EXCESS;
+  const compare = (part: LimitedPart, rated: Rated | undefined): void => {
+    if (!rated) return;
+    for (const end of ['low', 'high'] as const) {
+      const limit = end === 'low' ? rated.temperatureMin : rated.temperatureMax;
+      if (limit === undefined) continue;
+      const { temperatureLow, temperatureHigh } = requirement;
+      const needed = [temperatureLow, temperatureHigh].filter((t) => t !== undefined);
+      const worst = end === 'low' ? Math.min(...needed) : Math.max(...needed);
+      if (needed.length > 0 && (end === 'low' ? worst < limit : worst > limit))
+        found = [...found, { part, name: rated.name, end, needed: worst, limit }];
+    }
+  };
+  compare('sensor', sensor);
+  compare('mount', mount);
+  compare('cable', cable);
+  return found;
+};
