@@ -1,8 +1,11 @@
 import type { UnitId } from '../core/units';
-import { fieldsOf, type TableName } from './fields';
+import { fieldsOf, type Field, type TableName } from './fields';
+import { assignColumns } from './heading-assignment';
+import { evidenceFor, holdsRanges, sampleOf, type CellValue } from './heading-evidence';
+import { scoreWords } from './heading-score';
+import { readHeading, unitFits, unitIdOf, type HeadingText } from './heading-text';
 
-/** A cell as any host hands it over. */
-export type CellValue = number | string | boolean | null | { readonly error: string };
+export type { CellValue } from './heading-evidence';
 
 export interface ColumnCandidate {
   readonly column: number;
@@ -35,17 +38,139 @@ export interface ColumnEvidence {
   readonly columns: readonly (readonly CellValue[])[];
 }
 
+interface Scored {
+  readonly score: number;
+  readonly evidence: string;
+}
+
+/** From here on a column is taken; below it down to ASK_FROM the user is asked. */
+const TAKE_FROM = 0.7;
+const ASK_FROM = 0.5;
+/** Two ways to map that are closer than this are a question, not an answer. */
+const MARGIN = 0.04;
+/** Cells that contradict a heading outweigh its words. */
+const AGREEMENT_NEEDED = 0.5;
+
+const NOTHING: Scored = { score: 0, evidence: '' };
+
+const scoreColumn = (field: Field, heading: HeadingText, cells: readonly CellValue[] | undefined): Scored => {
+  const { unitText, statistic } = heading;
+  const fits = unitText !== undefined && field.unit !== undefined && unitFits(unitText, field.unit);
+  if (unitText !== undefined && !fits) return NOTHING;
+  const sample = cells === undefined ? [] : sampleOf(cells);
+  const words = scoreWords(`${field.table}.${field.key}`, field.title, heading, {
+    unitFits: fits,
+    hasRanges: holdsRanges(sample, field),
+  });
+  if (words.score === 0) return NOTHING;
+  let { score } = words;
+  const reasons = [`reads as "${words.phrase}"`];
+  if (fits) {
+    score += (1 - score) * 0.3;
+    reasons.push(`unit ${unitText} fits`);
+  } else if (field.kind === 'quantity' && field.unit !== undefined && field.unit !== '1') {
+    score *= 0.97;
+    reasons.push(`no unit in the heading, plain numbers are taken in ${field.unit}`);
+  }
+  if (field.statistic && statistic && statistic !== field.statistic) {
+    score *= statistic === 'peak-to-peak' ? 0.6 : 0.85;
+    reasons.push(`the heading says ${statistic}, wanted is ${field.statistic}`);
+  }
+  const agreement = evidenceFor(sample, field, unitText);
+  if (agreement !== undefined) {
+    if (agreement < AGREEMENT_NEEDED) return NOTHING;
+    score *= 0.8 + 0.2 * agreement;
+    reasons.push(agreement === 1 ? 'all cells agree' : `${Math.round(100 * agreement)} % of the cells agree`);
+  }
+  return { score: Math.min(1, score), evidence: reasons.join('; ') };
+};
+
+const bestScores = new Map<string, number>();
+/** The best score that the heading's words alone reach in the table: enough to tell a header row from data. */
+export const headingScore = (table: TableName, heading: string): number => {
+  if (heading.trim() === '') return 0;
+  const key = `${table}\n${heading}`;
+  let best = bestScores.get(key);
+  if (best === undefined) {
+    const read = readHeading(heading);
+    best = Math.max(...fieldsOf(table).map((field) => scoreColumn(field, read, undefined).score));
+    if (bestScores.size > 20_000) bestScores.clear();
+    bestScores.set(key, best);
+  }
+  return best;
+};
+
+const total = (scores: readonly (readonly number[])[], chosen: readonly (number | undefined)[]): number =>
+  chosen.reduce<number>((sum, column, row) => sum + (column === undefined ? 0 : (scores[row]?.[column] ?? 0)), 0);
+
+/** How much the whole mapping loses when this pair may not be. */
+const marginOf = (scores: readonly (readonly number[])[], best: number, row: number, column: number): number => {
+  const line = scores[row] ?? [];
+  const isContested =
+    line.some((score, j) => j !== column && score > 0) ||
+    scores.some((other, i) => i !== row && (other[column] ?? 0) > 0);
+  if (!isContested) return line[column] ?? 0;
+  const without = scores.map((other, i) => (i === row ? other.map((score, j) => (j === column ? 0 : score)) : other));
+  return best - total(without, assignColumns(without, line.length));
+};
+
+const toMatch = (
+  field: Field,
+  heading: HeadingText,
+  column: number,
+  scored: Scored,
+  alternatives: readonly ColumnCandidate[],
+): ColumnMatch => ({
+  column,
+  confidence: scored.score,
+  unit: heading.unitText === undefined || !field.unit ? undefined : unitIdOf(heading.unitText, field.unit),
+  unitText: heading.unitText,
+  statistic: field.statistic === undefined || heading.statistic === 'peak-to-peak' ? undefined : heading.statistic,
+  evidence: scored.evidence,
+  alternatives,
+});
+
 /** Finds for each field of a table the column that holds it. A wrong column is worse than none. */
 export const matchHeadings = (
   table: TableName,
   headings: readonly string[],
-  _evidence?: ColumnEvidence,
+  evidence?: ColumnEvidence,
 ): HeadingMatches => {
+  const fields = fieldsOf(table);
+  const read = headings.map(readHeading);
+  const scored = fields.map((field) =>
+    read.map((heading, column) =>
+      headings[column]?.trim() ? scoreColumn(field, heading, evidence?.columns[column]) : NOTHING,
+    ),
+  );
+  // Only columns that some field wants take part: sheets can be very wide.
+  const wanted = headings.map((_, i) => i).filter((i) => scored.some((line) => (line[i]?.score ?? 0) >= TAKE_FROM));
+  const scores = scored.map((line) => wanted.map((i) => (line[i]!.score >= TAKE_FROM ? line[i]!.score : 0)));
+  const chosen = assignColumns(scores, wanted.length);
+  const best = total(scores, chosen);
+
   const columns = new Map<string, ColumnMatch>();
-  for (const { key, title } of fieldsOf(table)) {
-    const column = headings.findIndex((heading) => heading.trim().toLowerCase() === title.toLowerCase());
-    if (column >= 0) columns.set(key, { column, confidence: 1, evidence: 'same words', alternatives: [] });
-  }
+  const unsure = new Map<string, (ColumnCandidate & { evidence: string })[]>();
+  fields.forEach((field, row) => {
+    const candidates = scored[row]!.map(({ score, evidence: why }, column) => ({
+      column,
+      confidence: score,
+      evidence: why,
+    }))
+      .filter(({ confidence }) => confidence >= ASK_FROM)
+      .sort((a, b) => b.confidence - a.confidence || a.column - b.column);
+    const at = chosen[row];
+    const column = at === undefined ? undefined : wanted[at];
+    if (at !== undefined && column !== undefined && marginOf(scores, best, row, at) >= MARGIN) {
+      const others = candidates.filter((other) => other.column !== column);
+      columns.set(field.key, toMatch(field, read[column]!, column, scored[row]![column]!, others));
+    } else if (candidates.length > 0) unsure.set(field.key, candidates);
+  });
   const taken = new Set([...columns.values()].map(({ column }) => column));
-  return { columns, unsure: new Map(), unused: headings.map((_, i) => i).filter((i) => !taken.has(i)) };
+  for (const [key, candidates] of unsure) {
+    const free = candidates.filter(({ column }) => !taken.has(column));
+    if (free.length > 0) unsure.set(key, free);
+    else unsure.delete(key);
+  }
+  return { columns, unsure, unused: headings.map((_, i) => i).filter((i) => !taken.has(i)) };
 };

@@ -1,0 +1,78 @@
+import { isAbsentText } from '../core/text/absent';
+import { readQuantity } from '../core/text/quantity';
+import { readRange } from '../core/text/range';
+import { fromSi } from '../core/units';
+import type { Field } from './fields';
+import { isPlausible } from './words/plausible';
+
+/** A cell as any host hands it over. */
+export type CellValue = number | string | boolean | null | { readonly error: string };
+
+const SAMPLE = 200;
+
+/** The cells that say something: not blank, not "n/a", no errors. At most 200, spread over the column. */
+export const sampleOf = (cells: readonly CellValue[]): readonly (number | string)[] => {
+  const step = Math.max(1, Math.floor(cells.length / SAMPLE));
+  return cells
+    .filter((_, index) => index % step === 0)
+    .filter(
+      (cell): cell is number | string => typeof cell === 'number' || (typeof cell === 'string' && !isAbsentText(cell)),
+    );
+};
+
+const share = <T>(items: readonly T[], holds: (item: T) => boolean): number =>
+  items.length === 0 ? 0 : items.filter(holds).length / items.length;
+
+const isRangeText = (text: string, field: Field): boolean => field.unit !== undefined && readRange(text, field.unit).ok;
+
+/** Most cells are ranges such as "15..135 °C". */
+export const holdsRanges = (sample: readonly (number | string)[], field: Field): boolean =>
+  share(sample, (cell) => typeof cell === 'string' && isRangeText(cell, field)) >= 0.6;
+
+const quantityFit = (sample: readonly (number | string)[], field: Field, unitText: string | undefined): number => {
+  const { unit } = field;
+  if (unit === undefined) return 1;
+  const fits = (text: string, statedUnit?: string): boolean => {
+    const read = readQuantity(statedUnit === undefined ? text : `${text} ${statedUnit}`, unit);
+    // Two readings of "1,250" are for the user to settle; the column is still one of numbers.
+    if (!read.ok) return read.problem.code === 'ambiguous';
+    return isPlausible(fromSi(read.value.si, unit), `${field.table}.${field.key}`, unit);
+  };
+  return share(sample, (cell) =>
+    typeof cell === 'number'
+      ? fits(String(cell), unitText)
+      : fits(cell) || (unitText !== undefined && fits(cell, unitText)) || isRangeText(cell, field),
+  );
+};
+
+const looksLikeDate = (cell: number | string): boolean =>
+  typeof cell === 'number'
+    ? cell > 20_000 && cell < 80_000
+    : /\d{1,4}[-/. ](\d{1,2}|[a-z]{3})[-/. ]\d{2,4}/i.test(cell);
+
+const CHOICE_WORD = /^[\p{L}][\p{L}\d ()/.\-–]{0,30}$/u;
+
+/**
+ * How well the cells agree with the field: 1 fully, 0 not at all. Undefined without cells to judge by.
+ */
+export const evidenceFor = (
+  sample: readonly (number | string)[],
+  field: Field,
+  unitText: string | undefined,
+): number | undefined => {
+  if (sample.length === 0) return undefined;
+  switch (field.kind) {
+    case 'quantity':
+      return quantityFit(sample, field, unitText);
+    case 'choice':
+      return share(sample, (cell) => typeof cell === 'string' && CHOICE_WORD.test(cell.trim()));
+    case 'date':
+      return share(sample, looksLikeDate);
+    case 'curve':
+    case 'list':
+      return share(sample, (cell) => typeof cell === 'number' || /\d|none/i.test(cell));
+    case 'text':
+      // Names may be whole numbers; fractions are a quantity under a name's heading.
+      return share(sample, (cell) => typeof cell === 'string' || Number.isInteger(cell));
+  }
+};
