@@ -1,0 +1,30 @@
+type Child = Node | string | false | null | undefined;
+type Properties = Readonly<Record<string, string | boolean | number | ((event: Event) => void) | undefined>>;
+
+/** Makes an element. Text is always text, never markup. `onclick` and the like take functions; everything else is an attribute. */
+export const make = <K extends keyof HTMLElementTagNameMap>(
+  tag: K,
+  properties: Properties = {},
+  ...children: readonly Child[]
+): HTMLElementTagNameMap[K] => {
+  const element = document.createElement(tag);
+  for (const [name, value] of Object.entries(properties)) {
+    if (value === undefined || value === false) continue;
+    if (typeof value === 'function') element.addEventListener(name.slice(2), value);
+    else element.setAttribute(name, value === true ? '' : String(value));
+  }
+  element.append(...children.filter((child): child is Node | string => Boolean(child)));
+  return element;
+};
+
+export const replaceContent = (element: Element, ...children: readonly Child[]): void => {
+  element.replaceChildren(...children.filter((child): child is Node | string => Boolean(child)));
+};
+
+/** Draws one thing again only when what it shows has changed, and keeps the keyboard focus on the same control. */
+export const keepingFocus = (root: Element, redraw: () => void): void => {
+  const active = root.contains(document.activeElement) ? document.activeElement : null;
+  const key = active?.getAttribute('data-key');
+  redraw();
+  if (key) root.querySelector<HTMLElement>(`[data-key="${CSS.escape(key)}"]`)?.focus();
+};

@@ -1,0 +1,130 @@
+import type { Verdict } from '../core/verdict';
+import type { FieldView, Place, PlanView, RowDetail } from '../workbook/plan-view';
+import type { PlanSession } from '../workbook/session';
+
+export interface Busy {
+  readonly what: 'Reading' | 'Checking';
+  readonly done: number;
+  readonly total: number;
+}
+
+const sentenceOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));
+
+/** What the pane shows and what a press does. Draws nothing itself: it says when something changed. */
+export class PaneState {
+  view?: PlanView;
+  busy?: Busy;
+  problem?: string;
+  shown: ReadonlySet<Verdict> = new Set<Verdict>(['FAIL', 'INCOMPLETE', 'WARN']);
+  pages = 1;
+  openRow?: number;
+  detail?: RowDetail;
+  columnsOpen?: boolean;
+  private stop = { aborted: false };
+
+  constructor(
+    readonly session: PlanSession,
+    private readonly changed: () => void,
+    private readonly progressed: () => void,
+  ) {}
+
+  /** Reads the workbook afresh, as after another one was opened. */
+  refresh(): Promise<void> {
+    this.openRow = undefined;
+    this.columnsOpen = undefined;
+    this.pages = 1;
+    return this.during('Reading', () => this.read());
+  }
+
+  /** Reads again after somebody edited cells; quiet, since the person is typing. */
+  async follow(): Promise<void> {
+    try {
+      await this.session.settled();
+      await this.read();
+    } catch (error) {
+      this.problem = sentenceOf(error);
+    }
+    this.changed();
+  }
+
+  check(): Promise<void> {
+    return this.during('Checking', async () => {
+      await this.session.check({ signal: this.stop, onProgress: (done, total) => this.progress(done, total) });
+      await this.read();
+    });
+  }
+
+  correct(field: FieldView, column: number | null): Promise<void> {
+    return this.during('Reading', async () => {
+      this.columnsOpen = true;
+      await this.session.correct(field, column);
+      if (this.session.isChecked) await this.session.check({ signal: this.stop });
+      await this.read();
+    });
+  }
+
+  cancel(): void {
+    this.stop.aborted = true;
+  }
+
+  toggle(verdict: Verdict): void {
+    const shown = new Set(this.shown);
+    if (!shown.delete(verdict)) shown.add(verdict);
+    this.shown = shown;
+    this.pages = 1;
+    this.changed();
+  }
+
+  more(): void {
+    this.pages += 1;
+    this.changed();
+  }
+
+  /** Opens a row's detail, or closes it, and shows the row in the sheet. */
+  choose(row: number): void {
+    this.openRow = this.openRow === row ? undefined : row;
+    this.detail = this.openRow === undefined ? undefined : this.session.detail(row);
+    this.changed();
+    void this.reporting(this.session.goToRow(row));
+  }
+
+  go(place: Place): void {
+    void this.reporting(this.session.goTo(place));
+  }
+
+  private async read(): Promise<void> {
+    this.view = await this.session.read();
+    if (this.openRow !== undefined) this.detail = this.session.detail(this.openRow);
+  }
+
+  private progress(done: number, total: number): void {
+    this.busy = { what: 'Checking', done, total };
+    this.progressed();
+  }
+
+  private async reporting(work: Promise<void>): Promise<void> {
+    try {
+      await work;
+    } catch (error) {
+      this.problem = sentenceOf(error);
+      this.changed();
+    }
+  }
+
+  /** Runs one thing at a time and turns whatever goes wrong into a sentence. */
+  private async during(what: Busy['what'], work: () => Promise<void>): Promise<void> {
+    if (this.busy) return;
+    this.busy = { what, done: 0, total: 0 };
+    this.problem = undefined;
+    this.stop = { aborted: false };
+    this.changed();
+    try {
+      await work();
+    } catch (error) {
+      this.problem = sentenceOf(error);
+    } finally {
+      this.busy = undefined;
+      this.changed();
+    }
+  }
+}

@@ -1,0 +1,60 @@
+import type { Verdict } from '../core/verdict';
+import type { TableName } from '../plan/fields';
+import type { PlanTables } from './row-sources';
+import type { Headline, Results } from './results';
+
+/** A place on a sheet, 0-based. */
+export interface Place {
+  readonly sheet: string;
+  readonly row: number;
+  readonly column: number;
+}
+
+/** A sentence for the user, with the place it speaks of. */
+export interface Notice {
+  readonly text: string;
+  readonly at?: Place;
+}
+
+/** How one field of one table is read, and what else could hold it. */
+export interface FieldView {
+  readonly table: TableName;
+  readonly key: string;
+  readonly title: string;
+  readonly unit: string;
+  readonly needed: boolean;
+  /** 0-based column on the sheet; undefined: nothing holds it. */
+  readonly column?: number;
+  /** `sure` by the heading, `said` by the user, `ask` when candidates exist but none is sure enough. */
+  readonly status: 'sure' | 'said' | 'ask' | 'absent';
+  readonly evidence: string;
+  readonly choices: readonly { readonly column: number; readonly label: string }[];
+}
+
+/** What the pane shows of a workbook. */
+export interface PlanView {
+  readonly tables?: PlanTables;
+  /** Why there is no plan to check, as a sentence that says what is expected. */
+  readonly trouble?: string;
+  readonly fields: readonly FieldView[];
+  readonly unread: readonly Notice[];
+  readonly across: readonly Notice[];
+  readonly cautions: readonly string[];
+  readonly results?: Results;
+}
+
+export interface DetailLine {
+  readonly label: string;
+  readonly value: string;
+  readonly unit: string;
+}
+/** All that is known of one channel. */
+export interface RowDetail {
+  readonly headlines: readonly {
+    readonly name: Headline;
+    readonly verdict: Verdict;
+    readonly lines: readonly DetailLine[];
+    readonly sentences: readonly string[];
+  }[];
+  readonly cautions: readonly string[];
+}

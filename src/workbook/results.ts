@@ -1,0 +1,71 @@
+import { VERDICTS, type Verdict } from '../core/verdict';
+import { findOwnBlock, OWN_COLUMNS, ownIndex, type OwnKey } from './own-columns';
+import type { SheetContent } from './port';
+import type { RecognisedTable } from './tables';
+import type { Cell } from '../functions/define';
+
+export const HEADLINES = ['level', 'mass', 'thermal', 'frequency'] as const;
+export type Headline = (typeof HEADLINES)[number];
+
+/** One channel row as our cells show it. */
+export interface RowResult {
+  /** 0-based row on the sheet. */
+  readonly row: number;
+  readonly channel: string;
+  /** Where it is, in the words of the list. */
+  readonly place: string;
+  readonly verdict: Verdict;
+  readonly headlines: Readonly<Record<Headline, Verdict>>;
+  readonly reason: string;
+}
+export interface Results {
+  readonly rows: readonly RowResult[];
+  readonly counts: Readonly<Record<Verdict, number>>;
+  /** 0-based first column of our block. */
+  readonly column: number;
+}
+
+const asVerdict = (cell: Cell | undefined): Verdict => VERDICTS.find((verdict) => verdict === cell) ?? 'INCOMPLETE';
+const asText = (cell: Cell | undefined): string =>
+  cell === null || cell === undefined || typeof cell === 'object' ? '' : String(cell).trim();
+
+/** Reads our columns back, worst rows first; undefined while the table has not been checked. */
+export const readResults = (table: RecognisedTable, content: SheetContent): Results | undefined => {
+  const headingRow = table.headerRow + table.headerRows - 1;
+  const found = findOwnBlock(content.values[headingRow - content.row] ?? []);
+  if (found.kind !== 'whole') return undefined;
+  const skipped = new Set(table.skippedRows);
+  const counts: Record<Verdict, number> = { PASS: 0, WARN: 0, INCOMPLETE: 0, FAIL: 0 };
+  const rows: RowResult[] = [];
+  for (let row = table.firstRow; row <= table.lastRow; row++) {
+    if (skipped.has(row)) continue;
+    const cells = content.values[row - content.row] ?? [];
+    const own = (key: OwnKey) => cells[found.column + ownIndex(key)];
+    const typed = (key: string) => asText(cells[(table.columns.get(key)?.column ?? -1) - content.column]);
+    const verdict = asVerdict(own('verdict'));
+    counts[verdict] += 1;
+    rows.push({
+      row,
+      channel: typed('channel') || `row ${row + 1}`,
+      place: [typed('point') + typed('direction'), typed('location')].filter(Boolean).join(' · '),
+      verdict,
+      headlines: {
+        level: asVerdict(own('levelVerdict')),
+        mass: asVerdict(own('massVerdict')),
+        thermal: asVerdict(own('thermalVerdict')),
+        frequency: asVerdict(own('frequencyVerdict')),
+      },
+      reason: asText(own('reason')),
+    });
+  }
+  const severity = (result: RowResult) => VERDICTS.indexOf(result.verdict);
+  rows.sort((a, b) => severity(b) - severity(a) || a.row - b.row);
+  return { rows, counts, column: content.column + found.column };
+};
+
+export const resultRange = (results: Results, row: number) => ({
+  row,
+  column: results.column,
+  rows: 1,
+  columns: OWN_COLUMNS.length,
+});
