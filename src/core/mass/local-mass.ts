@@ -4,6 +4,10 @@ import type { LoadingModel } from './loading';
 export const localMassOfImpedance = (impedance: number, frequency: number): number =>
   impedance / (2 * Math.PI * frequency);
 
+/** Frequency in Hz at which a mass reaches a ratio of a frequency-independent impedance: r·|Z|/(2πm). */
+export const frequencyForRatio = (impedance: number, addedMass: number, ratio: number): number =>
+  (ratio * impedance) / (2 * Math.PI * addedMass);
+
 /** Local mass of one mode at the point, kg: M_r/φ², φ in the scaling of M_r. Infinite at a node. */
 export const modalLocalMass = (modalMass: number, shape: number): number => modalMass / shape ** 2;
 

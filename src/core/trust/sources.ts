@@ -1,0 +1,23 @@
+/** Standard uncertainty from transverse motion at an unknown angle: S_t·(a_t/a)/√2, fractions. */
+export const transverseUncertainty = (transverseSensitivity: number, levelRatio: number): number =>
+  (transverseSensitivity * levelRatio) / Math.SQRT2;
+
+/** Apparent acceleration from base strain, m/s²: sensitivity in (m/s²) per strain of 1. */
+export const strainError = (sensitivity: number, strain: number): number => sensitivity * strain;
+
+/** Relative standard uncertainty of an r.m.s. value of band-limited noise: 1/(2√(BT)). */
+export const statisticalUncertainty = (bandwidth: number, duration: number): number =>
+  1 / (2 * Math.sqrt(bandwidth * duration));
+
+/** Averaging time in s that brings the statistical uncertainty down to this fraction. */
+export const durationForUncertainty = (bandwidth: number, uncertainty: number): number =>
+  1 / (4 * bandwidth * uncertainty ** 2);
+
+/** What uncorrelated noise adds to an r.m.s. reading, a fraction; signal-to-noise ratio in dB. */
+export const noiseBias = (signalToNoise: number): number => Math.sqrt(1 + 10 ** (-signalToNoise / 10)) - 1;
+
+/** Signal-to-noise ratio in dB at which noise adds this fraction. */
+export const signalToNoiseForBias = (bias: number): number => -10 * Math.log10((1 + bias) ** 2 - 1);
+
+/** Loss of level by an angle (rad) between the sensor's and the intended axis, 1 − cos. */
+export const misalignmentLoss = (angle: number): number => 1 - Math.cos(angle);
