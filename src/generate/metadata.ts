@@ -33,8 +33,7 @@ const parametersOf = (fn: AnyFunction): ParameterMetadata[] => {
     description: argumentHint(spec),
     type: 'any',
     ...(isMatrix(spec) && { dimensionality: 'matrix' }),
-    // Excel needs no mark to accept a repeating argument that is left out, but its own generator sets one.
-    ...((i >= required || isRepeating(spec)) && { optional: true }),
+    ...(i >= required && { optional: true }),
     ...(isRepeating(spec) && { repeating: true }),
   }));
 };

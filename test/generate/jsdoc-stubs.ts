@@ -13,9 +13,8 @@ export const jsdocStubs = (functions: readonly AnyFunction[]): string =>
     .map((fn, i) => {
       const args = Object.entries(fn.args as Record<string, ArgSpec>);
       const required = requiredCount(fn);
-      const declared = args.map(([name, spec], k) =>
-        isRepeating(spec) ? `...${name}: ${typeOf(spec)}` : `${name}${k >= required ? '?' : ''}: ${typeOf(spec)}`,
-      );
+      // A repeating argument is one array of ranges, not a rest argument: that is how Excel hands it over.
+      const declared = args.map(([name, spec], k) => `${name}${k >= required ? '?' : ''}: ${typeOf(spec)}`);
       return [
         '/**',
         ` * ${fn.summary}`,

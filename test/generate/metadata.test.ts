@@ -21,7 +21,7 @@ const everyKind: AnyFunction = defineFunction({
     choice: { kind: 'choice', choices: ['left', 'right'], default: 'left', text: 'A side.' },
     word: { kind: 'text', text: 'A text.', optional: true },
     one: { kind: 'cell', text: 'Any cell.', optional: true },
-    rest: { kind: 'block', repeating: true, text: 'Any cells.' },
+    rest: { kind: 'block', repeating: true, optional: true, text: 'Any cells.' },
   },
   result: { kind: 'block', text: 'Cells.' },
   validity: 'none',
@@ -57,10 +57,15 @@ describe('functions.json', () => {
 
   it('marks an argument optional only where no needed one follows', () => {
     const [every] = customFunctionsMetadata([everyKind]).functions;
-    expect(every?.parameters.map(({ optional }) => optional ?? false)).toEqual(
-      // rest is a block without `optional`, but a repeating argument may be left out.
-      [false, false, false, false, false, false, true],
-    );
+    expect(every?.parameters.map(({ optional }) => optional ?? false)).toEqual([
+      false,
+      false,
+      true,
+      true,
+      true,
+      true,
+      true,
+    ]);
   });
 
   it('describes every function and argument on one line that a tool tip can hold', () => {

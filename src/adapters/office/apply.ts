@@ -1,0 +1,139 @@
+import { HostProblem, type ApplyOptions, type Change, type RangeAddress } from '../../workbook/port';
+import { Batch, CALL_COST } from './batch';
+import { SETS, type OfficeHost } from './host';
+import { applyLook, pointsOf } from './looks';
+import { addMark, deleteOwnMarks } from './marks';
+import { SheetNotes } from './notes';
+import { preflight, sameName } from './preflight';
+import { placeOf } from './read-sheet';
+import { typed } from './typed-text';
+
+type Of<K extends Change['kind']> = Extract<Change, { kind: K }>;
+
+/** Progress counts cells written; any other change counts as one. */
+const stepsOf = (change: Change): number =>
+  change.kind === 'cells' ? change.cells.length * (change.cells[0]?.length ?? 0) : 1;
+
+const rangeOf = (sheet: Excel.Worksheet, { row, column, rows, columns }: RangeAddress): Excel.Range =>
+  sheet.getRangeByIndexes(row, column, rows, columns);
+
+/** Carries out one action's changes in their order. */
+class Action {
+  private readonly notes = new Map<Excel.Worksheet, SheetNotes>();
+
+  constructor(
+    private readonly host: OfficeHost,
+    private readonly batch: Batch,
+    private readonly sheets: Map<string, Excel.Worksheet>,
+  ) {}
+
+  async do(change: Change): Promise<void> {
+    if (change.kind === 'cells') return this.writeCells(change);
+    await this.batch.make({ characters: CALL_COST, steps: 1 });
+    if (change.kind === 'sheet') return this.makeSheet(change);
+    const sheet = this.sheet(change.sheet);
+    switch (change.kind) {
+      case 'clear':
+        return this.clear(sheet, change);
+      case 'look':
+        return applyLook(rangeOf(sheet, change.range), change.look);
+      case 'width': {
+        const columns = sheet.getRangeByIndexes(0, change.column, 1, change.columns).getEntireColumn();
+        columns.format.columnWidth = pointsOf(change.characters);
+        return;
+      }
+      case 'marks':
+        await this.batch.send();
+        await deleteOwnMarks(this.batch.context, sheet);
+        for (const rule of change.rules) {
+          await this.batch.make({ characters: CALL_COST, steps: 0 });
+          addMark(sheet, rule);
+        }
+        return;
+      case 'note': {
+        await this.batch.make({ characters: change.text?.length ?? 0, steps: 0 });
+        return (await this.notesOf(sheet)).set(change.row, change.column, change.text);
+      }
+      case 'extend-table':
+        return this.extendTable(sheet, change);
+    }
+  }
+
+  private sheet(name: string): Excel.Worksheet {
+    const sheet = this.sheets.get(sameName(name));
+    if (!sheet) throw new Error(`sheet not looked up: ${name}`);
+    return sheet;
+  }
+
+  private makeSheet({ name }: Of<'sheet'>): void {
+    if (this.sheets.has(sameName(name))) return;
+    this.sheets.set(sameName(name), this.batch.context.workbook.worksheets.add(name));
+  }
+
+  private async writeCells({ sheet: name, row, column, cells }: Of<'cells'>): Promise<void> {
+    const sheet = this.sheet(name);
+    let block: (number | string | boolean)[][] = [];
+    let first = row;
+    let room = { cells: 0, characters: 0, steps: 0 };
+    const queue = async () => {
+      if (block.length === 0) return;
+      await this.batch.make(room);
+      sheet.getRangeByIndexes(first, column, block.length, block[0]?.length ?? 0).formulas = block;
+      first += block.length;
+      block = [];
+      room = { cells: 0, characters: 0, steps: 0 };
+    };
+    for (const line of cells) {
+      const entries = line.map(typed);
+      const characters = entries.reduce<number>((sum, entry) => sum + String(entry).length + 3, 0);
+      if (Batch.isFull(room.cells + entries.length, room.characters + characters)) await queue();
+      block.push(entries);
+      room.cells += entries.length;
+      room.characters += characters;
+      room.steps += entries.length;
+    }
+    await queue();
+  }
+
+  private async notesOf(sheet: Excel.Worksheet): Promise<SheetNotes> {
+    const known = this.notes.get(sheet);
+    if (known) return known;
+    await this.batch.send();
+    const found = await SheetNotes.find(this.batch.context, sheet);
+    this.notes.set(sheet, found);
+    return found;
+  }
+
+  private async clear(sheet: Excel.Worksheet, { range }: Of<'clear'>): Promise<void> {
+    if (this.host.supports(SETS.notes)) (await this.notesOf(sheet)).deleteWithin(range);
+    rangeOf(sheet, range).clear('All');
+  }
+
+  /** Hosts before ExcelApi 1.13 cannot: the columns then stand beside the table, where they work as well. */
+  private async extendTable(sheet: Excel.Worksheet, { table: name, columns }: Of<'extend-table'>): Promise<void> {
+    const table = sheet.tables.getItemOrNullObject(name);
+    table.load('name');
+    await this.batch.send();
+    if (table.isNullObject) throw new HostProblem(`There is no table “${name}” on that sheet.`, 'not-found');
+    if (!this.host.supports(SETS.tableResize)) return;
+    const range = table.getRange();
+    range.load('rowIndex,columnIndex,rowCount,columnCount');
+    await this.batch.send();
+    const place = placeOf(range);
+    table.resize(rangeOf(sheet, { ...place, columns: place.columns + columns }));
+  }
+}
+
+export const applyChanges = async (
+  host: OfficeHost,
+  context: Excel.RequestContext,
+  changes: readonly Change[],
+  options: ApplyOptions,
+): Promise<void> => {
+  const total = changes.reduce((sum, change) => sum + stepsOf(change), 0);
+  const batch = new Batch(context, host, total, options);
+  batch.stopIfAsked();
+  const action = new Action(host, batch, await preflight(host, context, changes));
+  for (const change of changes) await action.do(change);
+  await batch.send();
+};
