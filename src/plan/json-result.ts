@@ -1,6 +1,10 @@
 import { fromSi, type UnitId } from '../core/units';
 import type { ChannelCheck } from './check';
+import type { Finding } from './finding';
+import { findingsOf } from './findings';
 import type { LevelCheck } from './level';
+import type { Limits } from './limits';
+import { missingLabel } from './missing';
 import type { ChannelSpan } from './span-memory';
 
 type JsonValue = number | string | boolean | null | readonly JsonValue[] | { readonly [key: string]: JsonValue };
@@ -11,13 +15,36 @@ const CEILING_WORDS = { 'amplifier output': 'charge amplifier output' } as Parti
 const ceilingWord = (cause: string): string => CEILING_WORDS[cause] ?? cause;
 
 /** One channel's numbers and verdicts under keys that carry their units; null where a number is not known or a span is empty. */
-export const jsonResult = (check: ChannelCheck): JsonResult => ({
+export const jsonResult = (check: ChannelCheck, limits: Limits): JsonResult => ({
   level: levelResult(check.level, check.channel.sensor?.output === 'charge'),
   mass: massResult(check),
   thermal: thermalResult(check),
   frequency: frequencyResult(check),
   verdict: check.verdict,
+  reasons: findingsOf(check, limits).flatMap((finding) => (finding.verdict === 'PASS' ? [] : reasonWords(finding))),
 });
+
+/** Fixed words, for reading; the numbers and verdicts are what counts. */
+const reasonWords = (finding: Finding): readonly string[] => {
+  switch (finding.check) {
+    case 'signal to noise':
+      return ['noise'];
+    case 'headroom':
+      return (finding.causes?.slice(0, 1) ?? []).map((cause) => `upper limit: ${ceilingWord(cause)}`);
+    case 'mass ratio':
+      return ['mass loading'];
+    case 'thermal deviation':
+      return ['thermal band'];
+    case 'span low':
+      return ['frequency low end'];
+    case 'span high':
+      return ['frequency high end'];
+    case 'missing':
+      return finding.fields.map((field) => `missing: ${missingLabel(field)}`);
+    default:
+      return [finding.check];
+  }
+};
 
 const levelResult = (level: LevelCheck, isCharge: boolean): JsonResult => {
   const unit = isCharge ? 'pC/g' : 'mV/g';

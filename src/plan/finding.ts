@@ -1,0 +1,102 @@
+import type { CeilingCause } from '../core/level/ceiling';
+import type { Verdict } from '../core/verdict';
+import type { HighCause } from '../core/frequency/span';
+import type { InputMode, OutputMode } from './fields';
+import type { PoleCause } from './frequency';
+import type { MissingField } from './missing';
+import type { LimitedPart } from './thermal';
+
+export type Headline = 'level' | 'mass' | 'thermal' | 'frequency';
+
+interface Judged {
+  readonly verdict: Verdict;
+  /** Where the limit comes from; absent where only the numbers are at hand. */
+  readonly origin?: string;
+}
+
+/** What a check found out, as data. All numbers in SI (°C, dB, fractions of 1); the inverse says what would be allowed. */
+export type Finding =
+  | (Judged & {
+      readonly check: 'signal to noise';
+      /** dB; only an upper bound when a part of the noise is not known. */
+      readonly number: number;
+      readonly isBound?: boolean;
+      readonly limit: number;
+      /** m/s² r.m.s. */
+      readonly noise?: number;
+      readonly noiseAllowed?: number;
+      readonly cause?: 'sensor' | 'input';
+    })
+  | (Judged & {
+      readonly check: 'headroom';
+      readonly number: number;
+      readonly isBound?: boolean;
+      readonly limit: number;
+      /** m/s² peak. */
+      readonly ceiling?: number;
+      readonly peakAllowed?: number;
+      readonly causes?: readonly CeilingCause[];
+    })
+  | (Judged & { readonly check: 'input mode'; readonly output: OutputMode; readonly mode: InputMode })
+  | (Judged & {
+      readonly check: 'mass ratio';
+      readonly number: number;
+      readonly isBound?: boolean;
+      readonly limit: number;
+      /** kg of sensor. */
+      readonly allowed?: number;
+    })
+  | (Judged & {
+      readonly check: 'temperature limit';
+      readonly part: LimitedPart;
+      readonly name?: string;
+      readonly end: 'low' | 'high';
+      readonly number: number;
+      readonly limit: number;
+    })
+  | (Judged & {
+      readonly check: 'thermal deviation';
+      readonly low: number;
+      readonly high: number;
+      readonly limit: number;
+      readonly halfBand?: number;
+    })
+  | (Judged & {
+      readonly check: 'deviation curve';
+      readonly number: number;
+      readonly from: number;
+      readonly to: number;
+    })
+  | (Judged & {
+      readonly check: 'span low';
+      /** Hz: where the span begins; at least that while something is not known. */
+      readonly number: number;
+      readonly isBound?: boolean;
+      readonly limit: number;
+      readonly tolerance?: number;
+      readonly cause?: PoleCause;
+    })
+  | (Judged & {
+      readonly check: 'span high';
+      readonly number: number;
+      readonly isBound?: boolean;
+      readonly limit: number;
+      readonly tolerance?: number;
+      readonly cause?: HighCause;
+      /** Samples per second that the band asks of the analyser. */
+      readonly sampleRateNeeded?: number;
+    })
+  | (Judged & { readonly check: 'empty span'; readonly tolerance?: number })
+  | (Judged & { readonly check: 'reversed'; readonly low: MissingField; readonly high: MissingField })
+  | (Judged & { readonly check: 'noise at 0 Hz' })
+  | (Judged & { readonly check: 'missing'; readonly headline?: Headline; readonly fields: readonly MissingField[] })
+  /** A note: without a deviation band the level's numbers rest on the reference sensitivity alone. */
+  | (Judged & { readonly check: 'reference sensitivity' })
+  /** Results that are not at hand, in words. */
+  | (Judged & { readonly check: 'not known'; readonly what: readonly string[] })
+  /** A failure whose numbers are not at hand. */
+  | (Judged & { readonly check: 'unexplained'; readonly headline: Headline })
+  /** A caution beside the verdicts; common practice, no source. */
+  | (Judged & { readonly check: 'holding force'; readonly number: number; readonly limit: number });
+
+export type FindingOf<C extends Finding['check']> = Extract<Finding, { check: C }>;
