@@ -99,14 +99,15 @@ const weightOf = (word: string): number => {
   const plain = word.replace(/\.+$/, '');
   return FILLER.has(plain) ? 0.04 : /^[0-9.]+$/.test(plain) ? 0.15 : 1;
 };
-const ASIDE_WEIGHT = 0.2;
+/** Short unknown words in brackets may be a unit that we cannot read: then a quantity is a question. */
+const asideWeight = (word: string, isQuantity: boolean): number =>
+  FILLER.has(word) ? 0.04 : isQuantity && word.length <= 4 && !VOCABULARY.has(word) ? 0.7 : 0.2;
 
-const scorePhrase = ({ slots, together }: Phrase, { words, asides }: HeadingText): number => {
+const scorePhrase = ({ slots, together }: Phrase, words: readonly string[], asides: number): number => {
   const left = [...words];
-  const total = () => left.reduce((sum, word) => sum + weightOf(word), 0) + asides.length * ASIDE_WEIGHT;
+  const total = () => left.reduce((sum, word) => sum + weightOf(word), 0) + asides;
   const joined = words.map((word) => word.replace(/\.+$/, '')).join('');
-  if (joined.length > 1 && together.has(joined))
-    return slots.length / (slots.length + asides.length * ASIDE_WEIGHT) - 0.01;
+  if (joined.length > 1 && together.has(joined)) return slots.length / (slots.length + asides) - 0.01;
   let similar = 0;
   const glued = slots.length > 1 ? left.findIndex((word) => word.length > 2 && together.has(word)) : -1;
   if (glued >= 0) {
@@ -142,15 +143,16 @@ export const scoreWords = (
   field: string,
   title: string,
   heading: HeadingText,
-  facts: { readonly unitFits: boolean; readonly hasRanges: boolean },
+  facts: { readonly isQuantity: boolean; readonly unitFits: boolean; readonly hasRanges: boolean },
 ): WordScore => {
   const own = foldWords(title).join(' ');
   if (heading.asides.length === 0 && own === heading.words.join(' ')) return { score: 1, phrase: title };
+  const asides = heading.asides.reduce((sum, word) => sum + asideWeight(word, facts.isQuantity), 0);
   let best: WordScore = { score: 0, phrase: '' };
   for (const phrase of PHRASES.get(field) ?? []) {
     if ((phrase.wantsUnit && !facts.unitFits) || (phrase.wantsRange && !facts.hasRanges)) continue;
     const factor = phrase.weak ? WEAK : phrase.wantsUnit ? BY_UNIT : 1;
-    const score = 0.95 * factor * scorePhrase(phrase, heading);
+    const score = 0.95 * factor * scorePhrase(phrase, heading.words, asides);
     if (score > best.score) best = { score, phrase: phrase.written };
   }
   return best;

@@ -27,44 +27,23 @@ export const foldWords = (text: string): string[] =>
     .map((word) => word.replace(/^\.+/, ''))
     .filter((word) => word !== '');
 
+/** Units of headings that the text reader does not know, in its own spelling. */
 const RESPELLED: Readonly<Record<string, string>> = {
-  hz: 'Hz',
-  khz: 'kHz',
-  gs: 'g',
-  gn: 'g',
-  g0: 'g',
-  c: '°C',
-  degc: '°C',
-  'deg c': '°C',
-  'deg. c': '°C',
-  celsius: '°C',
-  degf: '°F',
-  'deg f': '°F',
-  'mv/g': 'mV/g',
-  'v/g': 'V/g',
-  'pc/g': 'pC/g',
-  pf: 'pF',
-  nf: 'nF',
-  v: 'V',
-  mv: 'mV',
-  ma: 'mA',
-  db: 'dB',
-  percent: '%',
+  gramm: 'g',
+  gramme: 'g',
+  grammes: 'g',
   prozent: '%',
-  gramm: 'gram',
-  grams: 'gram',
-  gr: 'gram',
-  'n/m': 'N/m',
-  n: 'N',
-  'mv/pc': 'mV/pC',
-  'm/s2': 'm/s²',
-  'm/s^2': 'm/s²',
-  '%/k': '%/K',
-  '%/c': '%/K',
-  'mg/k': 'mg/K',
-  sec: 's',
-  msec: 'ms',
+  's/s': 'Hz',
+  'ks/s': 'kHz',
+  'sa/s': 'Hz',
+  'ksa/s': 'kHz',
+  ksps: 'kHz',
+  'samples/s': 'Hz',
 };
+/** "min" is the smallest, never minutes; none of our fields is kept in minutes. */
+const NEVER_UNITS = new Set(['min', 'max', 'to', 'in', 'h', 'd']);
+/** The single letters that may follow a heading without brackets or a slash. */
+const BARE_LETTERS = new Set(['g', 'V', 'N', 'C', 'F', 'K', 's']);
 
 const known = new Map<string, boolean>();
 const reads = (spelling: string, unit: UnitId): boolean => {
@@ -82,7 +61,12 @@ const reads = (spelling: string, unit: UnitId): boolean => {
 const ONE_PER_QUANTITY = (Object.keys(UNITS) as UnitId[]).filter(
   (id, index, all) => id !== '1' && all.findIndex((other) => UNITS[other].quantity === UNITS[id].quantity) === index,
 );
-const isUnit = (spelling: string): boolean => ONE_PER_QUANTITY.some((unit) => reads(spelling, unit));
+/** Words of six letters and more are no units, apart from the respelled ones; this keeps long texts cheap. */
+const isUnit = (spelling: string): boolean =>
+  spelling.length <= 20 &&
+  !NEVER_UNITS.has(spelling.toLowerCase()) &&
+  (!/[a-zà-ÿ]{6,}/i.test(spelling) || spelling.toLowerCase() in RESPELLED) &&
+  ONE_PER_QUANTITY.some((unit) => reads(spelling, unit));
 
 /** Whether a unit as written can be meant where values are kept in `unit`: "g" fits an acceleration and a mass. */
 export const unitFits = (unitText: string, unit: UnitId): boolean => reads(unitText, unit);
@@ -121,18 +105,19 @@ const readUnit = (written: string): { unitText?: string; statistic?: Statistic }
   if (text === '') return undefined;
   const alone = statisticOf(text);
   if (alone) return { statistic: alone };
-  const spelled = RESPELLED[text.toLowerCase()];
-  if (isUnit(text)) return { unitText: text };
-  if (spelled !== undefined && isUnit(spelled)) return { unitText: spelled };
-  const pair = text.split(/\s*:\s*/);
-  if (pair.length === 2 && isUnit(pair[0] ?? '') && isUnit(pair[1] ?? '')) return { unitText: pair[1] };
   const parts =
     /^(.*?)[\s,_]*(r\.?m\.?s\.?|eff\.?|pk-?pk|p-p|peak[- ]to[- ]peak|pk\.?|peak|spitze|0-p|crête|pico|picco)$/i.exec(
       text,
     );
   const statistic = parts?.[2] === undefined ? undefined : statisticOf(parts[2]);
   const inner = parts?.[1] && statistic ? readUnit(parts[1]) : undefined;
-  return inner?.unitText === undefined ? undefined : { unitText: inner.unitText, statistic };
+  if (inner?.unitText !== undefined) return { unitText: inner.unitText, statistic };
+  const spelled = RESPELLED[text.toLowerCase()];
+  if (isUnit(text)) return { unitText: text };
+  if (spelled !== undefined && isUnit(spelled)) return { unitText: spelled };
+  const pair = text.split(/\s*:\s*/);
+  if (pair.length === 2 && isUnit(pair[0] ?? '') && isUnit(pair[1] ?? '')) return { unitText: pair[1] };
+  return undefined;
 };
 
 const BRACKETS = /\[([^\]]*)\]|\(((?:[^()]|\([^()]*\))*)\)/g;
@@ -140,7 +125,9 @@ const BRACKETS = /\[([^\]]*)\]|\(((?:[^()]|\([^()]*\))*)\)/g;
 const splitTrailingUnit = (text: string): [string, ReturnType<typeof readUnit>] => {
   const pieces = text.split(/\s+/);
   for (let count = Math.min(3, pieces.length - 1); count >= 1; count--) {
-    const tail = readUnit(pieces.slice(-count).join(' '));
+    const written = pieces.slice(-count).join(' ');
+    if (/^[a-z]$/i.test(written) && !BARE_LETTERS.has(written)) continue;
+    const tail = readUnit(written);
     if (tail?.unitText !== undefined)
       return [
         pieces

@@ -59,6 +59,7 @@ const scoreColumn = (field: Field, heading: HeadingText, cells: readonly CellVal
   if (unitText !== undefined && !fits) return NOTHING;
   const sample = cells === undefined ? [] : sampleOf(cells);
   const words = scoreWords(`${field.table}.${field.key}`, field.title, heading, {
+    isQuantity: field.kind === 'quantity',
     unitFits: fits,
     hasRanges: holdsRanges(sample, field),
   });

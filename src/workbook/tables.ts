@@ -31,6 +31,8 @@ export interface RecognisedTable {
   /** Rows between firstRow and lastRow that carry no item: blank, subtotal, caption, repeated header. */
   readonly skippedRows: readonly number[];
   readonly columns: ReadonlyMap<string, ColumnUse>;
+  /** Every column's heading, two-row headers joined; ours left out. */
+  readonly headings: ReadonlyMap<number, string>;
   /** Fields with candidates of which none is sure enough. */
   readonly unsure: ReadonlyMap<string, readonly ColumnCandidate[]>;
   /** Name of the host's table object, when the range is one. */

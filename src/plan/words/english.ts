@@ -145,6 +145,8 @@ export const english: Lexicon = {
       'structure mass',
       'structural mass',
       'm eff',
+      'eff mass',
+      'local eff mass',
     ],
     'channels.thermalTolerance': [
       'thermal tolerance',

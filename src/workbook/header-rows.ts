@@ -1,0 +1,133 @@
+import { TABLES } from '../plan/fields';
+import { headingScore } from '../plan/headings';
+import type { SheetCells } from './sheet-cells';
+
+/** A place where a table may begin. */
+export interface HeaderCandidate {
+  readonly cells: SheetCells;
+  readonly headerRow: number;
+  readonly headerRows: number;
+  /** Sheet columns with their headings, rows of a header joined. */
+  readonly headings: ReadonlyMap<number, string>;
+  readonly listObject?: string;
+  /** Last row of the host's table object. */
+  readonly lastRow?: number;
+}
+
+const ROWS_LOOKED_AT = 120;
+const HEADER_ROWS = 3;
+/** A heading that reads as a field with at least this score speaks for a header row. */
+const KNOWN = 0.7;
+
+const joinHeading = (cells: SheetCells, row: number, rows: number, column: number): string => {
+  const parts: string[] = [];
+  for (let r = row; r < row + rows; r++) {
+    const text = cells.headingAt(r, column);
+    if (text !== '' && !/^[-–—.]+$/.test(text) && parts.at(-1) !== text) parts.push(text);
+  }
+  return parts.join(' ');
+};
+
+/** Headings may be numbers (a year, a panel), but a row with many of them is data. */
+const isTextRow = (cells: SheetCells, row: number): boolean => {
+  let texts = 0;
+  let others = 0;
+  for (let column = cells.firstColumn; column < cells.endColumn; column++) {
+    const cell = cells.at(row, column);
+    if (cell === null) continue;
+    if (typeof cell === 'string' && cell.length <= 120) texts++;
+    else others++;
+  }
+  return texts > 0 && others <= texts / 4;
+};
+
+/** Runs of columns with a heading; a column without heading and data parts two tables side by side. */
+const segmentsOf = (cells: SheetCells, below: number, headings: ReadonlyMap<number, string>): number[][] => {
+  const segments: number[][] = [];
+  let current: number[] = [];
+  for (let column = cells.firstColumn; column < cells.endColumn; column++) {
+    if (headings.has(column)) current.push(column);
+    else {
+      let hasData = false;
+      for (let row = below; row < Math.min(cells.endRow, below + 30) && !hasData; row++)
+        hasData = cells.at(row, column) !== null;
+      if (!hasData && current.length > 0) {
+        segments.push(current);
+        current = [];
+      }
+    }
+  }
+  if (current.length > 0) segments.push(current);
+  return segments;
+};
+
+const knownHeadings = (headings: Iterable<string>): number => {
+  let most = 0;
+  const list = [...headings];
+  for (const table of TABLES)
+    most = Math.max(most, list.filter((heading) => headingScore(table, heading) >= KNOWN).length);
+  return most;
+};
+
+const rowsToTry = (cells: SheetCells): number[] => {
+  const rows: number[] = [];
+  let before = true;
+  for (let row = cells.firstRow; row < cells.endRow; row++) {
+    let filled = 0;
+    for (let column = cells.firstColumn; column < cells.endColumn && filled < 2; column++)
+      if (cells.at(row, column) !== null) filled++;
+    // Far down only a row behind a gap or a caption can be a header.
+    if (filled >= 2 && (row < cells.firstRow + ROWS_LOOKED_AT || before)) rows.push(row);
+    before = filled < 2;
+  }
+  return rows;
+};
+
+const headingsOver = (
+  cells: SheetCells,
+  row: number,
+  rows: number,
+  from: number,
+  to: number,
+  ignore: (heading: string) => boolean,
+): Map<number, string> => {
+  const headings = new Map<number, string>();
+  for (let column = from; column < to; column++) {
+    const heading = joinHeading(cells, row, rows, column);
+    const isOurs = Array.from({ length: rows }, (_, i) => cells.headingAt(row + i, column)).some(ignore);
+    if (heading !== '' && !isOurs) headings.set(column, heading);
+  }
+  return headings;
+};
+
+/** Every place on the sheet where a header of one to three rows may stand. */
+export const headerCandidates = (
+  cells: SheetCells,
+  ignore: (heading: string) => boolean,
+  asked?: number,
+): HeaderCandidate[] => {
+  const found: HeaderCandidate[] = [];
+  for (const { name, range } of cells.content.tables) {
+    const headings = headingsOver(cells, range.row, 1, range.column, range.column + range.columns, ignore);
+    const lastRow = range.row + range.rows - 1;
+    if (headings.size > 0)
+      found.push({ cells, headerRow: range.row, headerRows: 1, headings, listObject: name, lastRow });
+  }
+  const isInside = (row: number, column: number): boolean =>
+    cells.content.tables.some(
+      ({ range: r }) => row >= r.row && row < r.row + r.rows && column >= r.column && column < r.column + r.columns,
+    );
+  for (const row of asked === undefined ? rowsToTry(cells) : [asked]) {
+    for (let rows = 1; rows <= HEADER_ROWS; rows++) {
+      const last = row + rows - 1;
+      if (asked === undefined && (last >= cells.endRow || !isTextRow(cells, last))) break;
+      const all = headingsOver(cells, row, rows, cells.firstColumn, cells.endColumn, ignore);
+      for (const segment of segmentsOf(cells, row + rows, all)) {
+        const headings = new Map(segment.filter((c) => !isInside(row, c)).map((c) => [c, all.get(c) ?? '']));
+        if (headings.size < 2 || (asked === undefined && knownHeadings(headings.values()) < 2)) continue;
+        found.push({ cells, headerRow: row, headerRows: rows, headings });
+      }
+    }
+  }
+  return found;
+};

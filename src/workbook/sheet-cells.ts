@@ -1,0 +1,37 @@
+import type { Cell } from '../functions/define';
+import type { SheetContent } from './port';
+
+/** A sheet by its own rows and columns, whatever part of it was read. */
+export class SheetCells {
+  readonly firstRow: number;
+  readonly endRow: number;
+  readonly firstColumn: number;
+  readonly endColumn: number;
+
+  constructor(readonly content: SheetContent) {
+    this.firstRow = content.row;
+    this.endRow = content.row + content.values.length;
+    this.firstColumn = content.column;
+    this.endColumn = content.values.reduce((end, row) => Math.max(end, content.column + row.length), content.column);
+  }
+
+  at(row: number, column: number): Cell {
+    const cell = this.content.values[row - this.content.row]?.[column - this.content.column] ?? null;
+    return typeof cell === 'string' && cell.trim() === '' ? null : cell;
+  }
+
+  /** The cell's text, the text of a merged heading in each column it spans. */
+  headingAt(row: number, column: number): string {
+    const cell = this.at(row, column);
+    if (cell !== null) return typeof cell === 'object' ? '' : String(cell).trim();
+    const merge = this.content.merged.find(
+      (m) => m.row === row && m.columns > 1 && column > m.column && column < m.column + m.columns,
+    );
+    const spread = merge ? this.at(merge.row, merge.column) : null;
+    return typeof spread === 'string' ? spread.trim() : '';
+  }
+
+  isBlankRow(row: number, columns: readonly number[]): boolean {
+    return columns.every((column) => this.at(row, column) === null);
+  }
+}
