@@ -35,6 +35,8 @@ export const UNITS = {
   'mm²': { quantity: 'area', toSi: 1e-6, label: 'mm²' },
   m: { quantity: 'length', toSi: 1, label: 'm' },
   N: { quantity: 'force', toSi: 1, label: 'N' },
+  'N·m': { quantity: 'torque', toSi: 1, label: 'N·m' },
+  'mm/s': { quantity: 'velocity', toSi: 1e-3, label: 'mm/s' },
   deg: { quantity: 'angle', toSi: Math.PI / 180, label: '°' },
   'N·m²': { quantity: 'bending stiffness', toSi: 1, label: 'N·m²' },
   'kg/m': { quantity: 'mass per length', toSi: 1, label: 'kg/m' },
