@@ -30,3 +30,16 @@ export const gain = (response: Response, frequency: number): number =>
 /** Frequency in Hz at which the resonance alone peaks, fr·√(1−1/(2Q²)); 0 when it has no peak. */
 export const peakFrequency = ({ resonance, qualityFactor }: Response): number =>
   resonance * Math.sqrt(Math.max(0, 1 - 1 / (2 * qualityFactor * qualityFactor)));
+
+/** Phase lead in rad of the high-pass poles: Σ atan(fc/f). */
+export const polesPhase = (lowPoles: readonly number[], frequency: number): number => {
+  let phase = 0;
+  for (const corner of lowPoles) phase += Math.atan2(corner, frequency);
+  return phase;
+};
+
+/** Phase in rad of a second-order resonance, 0 far below to −π far above. */
+export const resonancePhase = (resonance: number, qualityFactor: number, frequency: number): number => {
+  const x = frequency / resonance;
+  return -Math.atan2(x / qualityFactor, 1 - x * x);
+};

@@ -38,3 +38,11 @@ export const upperLimit = (terms: CeilingTerms): Ceiling | undefined => {
  */
 export const biasSwing = (supply: number, biasMin: number, biasMax: number, sourceDrop: number, biasFloor: number) =>
   Math.max(0, Math.min(supply - biasMax - sourceDrop, biasMin - biasFloor));
+
+/** Supply in V that leaves an upward swing (V peak) above the highest bias. */
+export const supplyNeeded = (swing: number, biasMax: number, sourceDrop: number): number =>
+  biasMax + sourceDrop + swing;
+
+/** Largest sensitivity in V/(m/s²) at which a peak times a margin (1.5 for half as much again) fits a range in V. */
+export const allowedSensitivity = (range: number, highestPeak: number, margin: number): number =>
+  range / (margin * highestPeak);

@@ -54,3 +54,22 @@ export const rootSumSquare = (parts: readonly number[]): number => {
   for (const part of parts) sum += part * part;
   return Math.sqrt(sum);
 };
+
+/**
+ * R.m.s. noise of white noise with a 1/f rise, d² = w²·(1 + fk/f): w·√(B + fk·ln(f2/f1)).
+ * Corner in Hz where the 1/f part equals the white part; low above 0 unless the corner is 0.
+ */
+export const modelNoise = (white: number, corner: number, low: number, high: number): number =>
+  white * Math.sqrt(high - low + (corner > 0 ? corner * Math.log(high / low) : 0));
+
+/** Density of the same model at one frequency. */
+export const modelDensity = (white: number, corner: number, frequency: number): number =>
+  white * Math.sqrt(1 + corner / frequency);
+
+/** Largest white density that keeps a signal-to-noise ratio (dB) of an r.m.s. level in a bandwidth (Hz). */
+export const allowedDensity = (lowestRms: number, signalToNoiseDb: number, bandwidth: number): number =>
+  lowestRms / (10 ** (signalToNoiseDb / 20) * Math.sqrt(bandwidth));
+
+/** Widest band in Hz in which white noise of a density keeps a signal-to-noise ratio (dB) of an r.m.s. level. */
+export const allowedBandwidth = (lowestRms: number, signalToNoiseDb: number, density: number): number =>
+  (lowestRms / (10 ** (signalToNoiseDb / 20) * density)) ** 2;

@@ -76,3 +76,10 @@ export const extendedValue = (curve: Curve, frequency: number): number => {
   }
   return value > 0 ? value : y[y.length - 1]!;
 };
+
+/** Exponent of a spectrum that changes by so many dB (of power) per octave. 6 dB per octave is 1.993, not 2. */
+export const slopeExponent = (decibelsPerOctave: number): number => decibelsPerOctave / (10 * Math.log10(2));
+
+/** dB of power per octave between two points of a spectrum. */
+export const slopeBetween = (f1: number, p1: number, f2: number, p2: number): number =>
+  exponent(f1, p1, f2, p2) * 10 * Math.log10(2);
