@@ -49,6 +49,8 @@ import { missing } from './verdict/missing';
 // choosing
 
 // text and units
+import { read } from './text/read';
+import { convert } from './text/convert';
 
 /** Every worksheet function name starts with this and a dot. */
 export const NAMESPACE = 'CHAN';
@@ -105,6 +107,8 @@ export const FUNCTIONS: readonly AnyFunction[] = [
   // choosing
 
   // text and units
+  read,
+  convert,
 ];
 
 const byName = new Map<string, AnyFunction>();

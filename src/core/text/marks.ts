@@ -1,5 +1,5 @@
 import type { Statistic } from '../issue';
-import { isDigit, isLetter, isSpace } from './characters';
+import { isDigit, isSpace } from './characters';
 import { numberAt } from './number';
 
 /** What stands around a value: statistic, bound, tolerance, footnote marks, doubts. */

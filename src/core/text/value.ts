@@ -16,6 +16,10 @@ export interface Parts {
 const MULTIPLIED = new Set<UnitId>(['Hz', 'g', 'V', 'N', 'N/m', '1']);
 const MULTIPLIERS: Readonly<Record<string, number>> = { k: 1e3, K: 1e3, M: 1e6 };
 
+/** A bare k or M that multiplies the documented unit of this field. */
+export const isMultiplier = (unitText: string, unit: UnitId): boolean =>
+  MULTIPLIERS[unitText] !== undefined && MULTIPLIED.has(unit);
+
 export const splitValue = (text: string, decimal?: '.' | ','): Parts | undefined => {
   let at = 0;
   const symmetric = text[0] === '±';
@@ -105,7 +109,7 @@ export const scaleValue = (value: number, unitText: string, unit: UnitId, given:
 
 /** The documented unit, perhaps in another spelling, or a bare multiplier of it. */
 export const isDocumented = (unitText: string, unit: UnitId): boolean => {
-  if (MULTIPLIERS[unitText] !== undefined && MULTIPLIED.has(unit)) return true;
+  if (isMultiplier(unitText, unit)) return true;
   const one = scaleValue(1, unitText, unit, unitText);
   return one.ok && Math.abs(one.si - toSi(1, unit)) <= 1e-12 * toSi(1, unit);
 };
