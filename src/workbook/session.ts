@@ -1,0 +1,111 @@
+import { fieldByKey } from '../plan/fields';
+import { writeChecks } from './check';
+import { describeLists, fieldViews } from './field-views';
+import { mappingJson, parseMapping } from './mapping';
+import { OWN_COLUMNS } from './own-columns';
+import type { FieldView, Place, PlanView, RowDetail } from './plan-view';
+import type { ApplyOptions, Spreadsheet } from './port';
+import { limitRowsOf, recognise, type RecognisedTables, type SheetToRead } from './recognise';
+import { readResults, type Results } from './results';
+import type { PlanTables } from './row-sources';
+import type { Mapping, TableCorrection } from './tables';
+
+const MAPPING_SETTING = 'channelwright.columns';
+
+const NO_LIST =
+  'No channel list was found. Expected is a sheet with one row per channel under a heading row that names at least the channel, the sensor type, the levels, the band and the temperatures; units may stand in the headings.';
+
+/** One open workbook as a plan: what was recognised, what was checked, and what a person may do. */
+export class PlanSession {
+  private sheets: readonly SheetToRead[] = [];
+  private tables: RecognisedTables = {};
+  private mapping: Mapping = {};
+  private results?: Results;
+
+  constructor(private readonly spreadsheet: Spreadsheet) {}
+
+  get isChecked(): boolean {
+    return this.results !== undefined;
+  }
+
+  get channelCount(): number {
+    const channels = this.tables.channels;
+    return channels ? channels.lastRow - channels.firstRow + 1 - channels.skippedRows.length : 0;
+  }
+
+  describeTables(): string {
+    return describeLists(this.tables);
+  }
+
+  /** Waits until the host has calculated what was just edited. */
+  settled(): Promise<void> {
+    return this.spreadsheet.calculated();
+  }
+
+  /** Reads the whole workbook. */
+  async read(): Promise<PlanView> {
+    this.mapping = parseMapping(await this.spreadsheet.getSetting(MAPPING_SETTING));
+    const infos = await this.spreadsheet.sheets();
+    this.sheets = await Promise.all(
+      infos.map(async (info) => ({ info, content: await this.spreadsheet.readSheet(info.name) })),
+    );
+    this.tables = recognise(this.sheets, { mapping: this.mapping });
+    const { channels } = this.tables;
+    this.results = channels && readResults(channels, this.contentOf(channels.sheet));
+    return {
+      tables: this.planTables(),
+      trouble: channels ? undefined : NO_LIST,
+      fields: fieldViews(this.tables, this.mapping),
+      unread: [],
+      across: [],
+      cautions: [],
+      results: this.results,
+    };
+  }
+
+  /** Writes our columns beside the channel table. */
+  async check(options: Omit<ApplyOptions, 'label'>): Promise<void> {
+    const tables = this.planTables();
+    if (tables) await writeChecks(this.spreadsheet, tables, this.contentOf(tables.channels.sheet), options);
+  }
+
+  /** Remembers in the workbook that a field is held by this column, or by none. */
+  async correct({ table, key }: Pick<FieldView, 'table' | 'key'>, column: number | null): Promise<void> {
+    fieldByKey(table, key);
+    const recognised = this.tables[table];
+    const heading = column === null ? '' : (recognised?.headings.get(column) ?? '');
+    const before: TableCorrection = this.mapping[table] ?? {};
+    const fields = { ...before.fields, [key]: { column: column === null ? null : { heading, column } } };
+    this.mapping = { ...this.mapping, [table]: { ...before, fields } };
+    await this.spreadsheet.setSetting(MAPPING_SETTING, mappingJson(this.mapping));
+  }
+
+  detail(_row: number): RowDetail | undefined {
+    return undefined;
+  }
+
+  goToRow(row: number): Promise<void> {
+    const { channels } = this.tables;
+    if (!channels) return Promise.resolve();
+    const last = this.results ? this.results.column + OWN_COLUMNS.length : channels.lastColumn + 1;
+    const range = { row, column: channels.firstColumn, rows: 1, columns: last - channels.firstColumn };
+    return this.spreadsheet.select(channels.sheet, range);
+  }
+
+  goTo({ sheet, row, column }: Place): Promise<void> {
+    return this.spreadsheet.select(sheet, { row, column, rows: 1, columns: 1 });
+  }
+
+  private planTables(): PlanTables | undefined {
+    const { channels, limits } = this.tables;
+    if (!channels) return undefined;
+    const limitRows = limits && limitRowsOf(limits, this.contentOf(limits.sheet));
+    return { ...this.tables, channels, limitRows };
+  }
+
+  private contentOf(sheet: string): SheetToRead['content'] {
+    const found = this.sheets.find(({ info }) => info.name === sheet);
+    if (!found) throw new Error(`no sheet ${sheet}`);
+    return found.content;
+  }
+}
