@@ -48,6 +48,9 @@ export const UNITS = {
   kPa: { quantity: 'pressure', toSi: 1e3, label: 'kPa' },
   µε: { quantity: 'strain', toSi: 1e-6, label: 'µε' },
   'mg/µε': { quantity: 'base strain sensitivity', toSi: 9.80665e-3 / 1e-6, label: 'mg/µε' },
+  'dB/oct': { quantity: 'spectral slope', toSi: 1, label: 'dB/oct' },
+  Ω: { quantity: 'resistance', toSi: 1, label: 'Ω' },
+  MΩ: { quantity: 'resistance', toSi: 1e6, label: 'MΩ' },
 } as const satisfies Record<string, { quantity: string; toSi: number; label: string }>;
 
 export type UnitId = keyof typeof UNITS;
