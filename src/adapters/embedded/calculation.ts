@@ -1,0 +1,31 @@
+import { IActiveDirtyManagerService } from '@univerjs/engine-formula';
+import { FormulaCalculationSessionService } from '@univerjs/sheets-formula';
+import type { Services } from './host';
+import { LONGEST_CALCULATION_MS } from './open';
+
+/** The engine starts calculating after this much quiet, with some margin for a busy page. */
+const STARTS_WITHIN_MS = 160;
+
+/** Knows whether formulas still wait for their values. */
+export class Calculation {
+  private readonly session: FormulaCalculationSessionService;
+  private lastChange = -Infinity;
+
+  constructor(services: Services) {
+    this.session = services.injector.get(FormulaCalculationSessionService);
+    const starters = services.injector.get(IActiveDirtyManagerService);
+    services.commands.onCommandExecuted(({ id }, options) => {
+      if (!options?.onlyLocal && starters.get(id)) this.lastChange = performance.now();
+    });
+  }
+
+  private isSettled(): boolean {
+    const { started, resultApplied, stopped, completed, resultEmitted } = this.session.state;
+    const idle = !started || (resultApplied && (stopped || completed || resultEmitted));
+    return idle && performance.now() - this.lastChange > STARTS_WITHIN_MS;
+  }
+
+  async settled(): Promise<void> {
+    while (!this.isSettled()) await this.session.waitForLatestApplied(LONGEST_CALCULATION_MS, STARTS_WITHIN_MS);
+  }
+}
