@@ -97,6 +97,32 @@ export type Finding =
   /** A failure whose numbers are not at hand. */
   | (Judged & { readonly check: 'unexplained'; readonly headline: Headline })
   /** A caution beside the verdicts; common practice, no source. */
-  | (Judged & { readonly check: 'holding force'; readonly number: number; readonly limit: number });
+  | (Judged & { readonly check: 'holding force'; readonly number: number; readonly limit: number })
+  | AcrossFinding;
+
+/** What shows only when rows are looked at together. */
+export type AcrossFinding =
+  | (Judged & {
+      readonly check: 'added masses';
+      /** Panel or point, as written. */
+      readonly place: string;
+      /** Added mass over local mass; a lower bound while something is not known. */
+      readonly number?: number;
+      readonly isBound?: boolean;
+      readonly limit: number;
+      /** kg. */
+      readonly total?: number;
+      readonly localMass?: number;
+      readonly housings: number;
+    })
+  | (Judged & { readonly check: 'control count'; readonly group: string; readonly number: number })
+  | (Judged & { readonly check: 'control verdict'; readonly channel: string })
+  | (Judged & { readonly check: 'same channel'; readonly channel: string; readonly number: number })
+  | (Judged & {
+      readonly check: 'same direction';
+      readonly point: string;
+      readonly direction: string;
+      readonly channels: readonly string[];
+    });
 
 export type FindingOf<C extends Finding['check']> = Extract<Finding, { check: C }>;

@@ -77,7 +77,9 @@ const massFindings = ({ mass, channel }: ChannelCheck, limits: Limits): readonly
       number,
       isBound: mass.ratio === undefined || undefined,
       limit: bound.pass,
-      origin: bound.origin,
+      origin: channel.requirement.purpose
+        ? bound.origin
+        : `${bound.origin}; no purpose given, ${limits.purpose ?? 'any'}`,
       allowed: mass.allowed,
     });
   if (mass.holding)
@@ -102,7 +104,7 @@ const thermalFindings = ({ thermal }: ChannelCheck): readonly Finding[] => {
     number: needed,
     limit,
   }));
-  if (band)
+  if (band && tolerance)
     found.push({
       check: 'thermal deviation',
       verdict: thermalBandVerdict(band, tolerance.pass),

@@ -50,6 +50,14 @@ const TIME_CONSTANT = missingField('inputs', 'timeConstant');
 const SUPPLY_CURRENT = missingField('inputs', 'supplyCurrent');
 const SENSOR_CURRENT = missingField('inputs', 'sensorCurrent');
 
+/** Where a blank means a default, a text that cannot be read must not. */
+const OF_ROW = {
+  spanTolerance: missingField('channels', 'spanTolerance'),
+  referenceFrequency: missingField('channels', 'referenceFrequency'),
+};
+const OF_SENSOR = { lowLimit: LOW_LIMIT, lowLimitLoss: missingField('sensors', 'lowLimitLoss') };
+const OF_MOUNT = { stiffness: missingField('mounts', 'stiffness') };
+
 /** Data sheets that give a low limit without its loss mean this one (common practice, no source). */
 const USUAL_LOSS = 0.05;
 
@@ -60,7 +68,7 @@ export const checkFrequency = (
   memory: SpanMemory,
 ): FrequencyCheck => {
   const missing = new Missing();
-  const { requirement, sensor, input } = channel;
+  const { requirement, sensor, mount, input } = channel;
   const bandLow = missing.need(requirement.bandLow, BAND_LOW);
   const bandHigh = missing.need(requirement.bandHigh, BAND_HIGH);
   const isReversed = bandLow !== undefined && bandHigh !== undefined && bandLow > bandHigh;
@@ -71,6 +79,12 @@ export const checkFrequency = (
   const qualityFactor = sensor && missing.need(sensor.qualityFactor, QUALITY);
   const poles = lowPoles(sensor, input, missing);
   const caps = capsOf(channel, largestSensitivity, missing);
+
+  const isUnread = [
+    missing.unread(requirement, OF_ROW),
+    missing.unread(sensor, OF_SENSOR),
+    missing.unread(mount, OF_MOUNT),
+  ].includes(true);
 
   const spanAt = (width: number): ChannelSpan | null =>
     resonance === undefined || qualityFactor === undefined
@@ -86,9 +100,10 @@ export const checkFrequency = (
           caps.known,
         );
   const wideTolerance = Math.max(tolerance.pass, tolerance.warn ?? tolerance.pass);
-  const complete = resonance !== undefined && qualityFactor !== undefined && poles.complete && caps.complete;
+  const complete =
+    !isUnread && resonance !== undefined && qualityFactor !== undefined && poles.complete && caps.complete;
   const span = complete ? spanAt(tolerance.pass) : undefined;
-  const widest = spanAt(wideTolerance);
+  const widest = isUnread ? undefined : spanAt(wideTolerance);
   return {
     mountedResonance: resonance,
     lowPoles: poles.complete ? poles.corners : undefined,
@@ -101,11 +116,11 @@ export const checkFrequency = (
     tolerance,
     isReversed,
     missing: missing.fields,
-    verdict: isReversed
-      ? 'INCOMPLETE'
-      : spanVerdict({ low: bandLow, high: bandHigh }, complete ? (span ?? 'empty') : undefined, widest ?? 'empty'),
+    verdict: isReversed ? 'INCOMPLETE' : spanVerdict({ low: bandLow, high: bandHigh }, emptyOr(span), emptyOr(widest)),
   };
 };
+
+const emptyOr = (span: ChannelSpan | null | undefined) => (span === null ? 'empty' : span);
 
 const mounted = ({ sensor, mount }: Channel, missing: Missing): number | undefined => {
   if (!sensor) missing.need(undefined, SENSOR);

@@ -37,16 +37,18 @@ export class JsonReader {
   /** The fields of one record; keys outside `fields` and `others` are reported, for a misspelt key hides a value. */
   record(given: JsonObject, path: string, table: TableName, fields: JsonFields, others: readonly string[] = []) {
     const values: Record<string, unknown> = {};
+    const unread: string[] = [];
     for (const [key, value] of Object.entries(given)) {
       const field = Object.hasOwn(fields, key) ? fields[key] : undefined;
       if (!field) {
         if (!others.includes(key)) this.report(`${path}.${key}`, value, `one of ${Object.keys(fields).join(', ')}`);
       } else if (value !== null) {
         const result = this.value(field, value, `${path}.${key}`, table);
-        if (result !== undefined) values[field.to] = result;
+        if (result === undefined) unread.push(field.to);
+        else values[field.to] = result;
       }
     }
-    return values;
+    return unread.length === 0 ? values : { ...values, unread };
   }
 
   private value(field: JsonField, value: unknown, path: string, table: TableName): unknown {

@@ -17,7 +17,7 @@ export interface Limits {
   readonly thermalTolerance: Bound;
   /** `warn` is the wide tolerance. */
   readonly spanTolerance: Bound;
-  /** Purpose of the rows that name none. */
+  /** Taken for rows that name no purpose; the finding says so. Absent: such a row is judged only where all purposes agree. */
   readonly purpose?: Purpose;
   readonly calibrationTemperature: number;
   readonly referenceFrequency: number;
@@ -46,6 +46,7 @@ export const DEFAULT_LIMITS: Limits = {
   },
   thermalTolerance: byDefault(0.05, undefined, '±5 % is a usual request of vibration tests; from memory'),
   spanTolerance: byDefault(0.05, 0.1, '±5 % is the usual flatness class of data sheets; from memory'),
+  purpose: 'survey',
   calibrationTemperature: 23,
   referenceFrequency: 160,
   holdingFactor: 3,

@@ -48,7 +48,8 @@ export const checkMass = (channel: Channel, limits: Limits): MassCheck => {
   const local = governingLocalMass(requirement.localMass);
   if (!local?.complete) missing.need(undefined, LOCAL_MASS);
 
-  const purpose = requirement.purpose ?? limits.purpose;
+  const isPurposeUnread = missing.unread(requirement, { purpose: PURPOSE });
+  const purpose = requirement.purpose ?? (isPurposeUnread ? undefined : limits.purpose);
   const limit = purpose && limits.massRatio[purpose];
   const known = totalAddedMass(sensorMass ?? 0, mountMass ?? 0, cableMass ?? 0);
   const totalKnown = sensorMass !== undefined && mountMass !== undefined && cableMass !== undefined;

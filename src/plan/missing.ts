@@ -32,8 +32,16 @@ export class Missing {
     return value;
   }
 
-  note(fields: readonly MissingField[]): void {
-    for (const field of fields) this.need(undefined, field);
+  /** Notes what was given but could not be read where a blank would mean a default; says whether there was any. */
+  unread(part: { readonly unread?: readonly string[] } | undefined, fields: Readonly<Record<string, MissingField>>) {
+    if (!part?.unread) return false;
+    let found = false;
+    for (const key of part.unread) {
+      const field = fields[key];
+      if (field) this.need(undefined, field);
+      found ||= field !== undefined;
+    }
+    return found;
   }
 
   get fields(): readonly MissingField[] {

@@ -6,7 +6,12 @@ import type { Limits } from './limits';
  * The subject matter in SI: m/s², kg, Hz, V, A, F, C/(m/s²); temperatures in °C, deviations and tolerances as fractions of 1.
  * An absent field is not known; what it stops is named by the checks.
  */
-export interface SensorType {
+export interface Readable {
+  /** Keys that were given but could not be read: they must not count as blank. */
+  readonly unread?: readonly string[];
+}
+
+export interface SensorType extends Readable {
   readonly name: string;
   readonly description?: string;
   readonly technology?: string;
@@ -42,7 +47,7 @@ export interface SensorType {
   readonly calibrationDue?: number;
 }
 
-export interface Mount {
+export interface Mount extends Readable {
   readonly name: string;
   readonly description?: string;
   readonly mass?: number;
@@ -54,7 +59,7 @@ export interface Mount {
   readonly holdingForce?: number;
 }
 
-export interface Cable {
+export interface Cable extends Readable {
   readonly name: string;
   readonly capacitance?: number;
   readonly mass?: number;
@@ -62,7 +67,7 @@ export interface Cable {
   readonly temperatureMax?: number;
 }
 
-export interface Input {
+export interface Input extends Readable {
   readonly name: string;
   readonly mode?: InputMode;
   readonly range?: number;
@@ -113,7 +118,7 @@ export type LocalMass =
 /** How the lowest level is read: over the needed band, or in one Hann line. */
 export type Detector = { readonly kind: 'band' } | { readonly kind: 'line'; readonly lineSpacing?: number };
 
-export interface Requirement {
+export interface Requirement extends Readable {
   readonly purpose?: Purpose;
   /** m/s² r.m.s. in the analysed band. */
   readonly levelLow?: number;

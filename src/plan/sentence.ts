@@ -1,6 +1,7 @@
 import type { Verdict } from '../core/verdict';
-import type { Finding, FindingOf, Headline } from './finding';
-import { DEFAULT_ORIGIN } from './limits';
+import type { Finding, Headline } from './finding';
+import { ACROSS_SENTENCES } from './sentence-across';
+import { because, from } from './sentence-parts';
 import { fieldByKey } from './fields';
 import { missingLabel } from './missing';
 import {
@@ -17,15 +18,10 @@ import {
 export const sentenceOf = <F extends Finding>(finding: F): string =>
   (SENTENCES[finding.check] as (f: Finding) => string)(finding);
 
-type Sentences = { [C in Finding['check']]: (finding: FindingOf<C>) => string };
-
-const from = (origin: string | undefined): string =>
-  origin === undefined ? '' : ` (${origin === DEFAULT_ORIGIN ? 'default' : origin})`;
-/** Only what is not a PASS is explained. */
-const because = ({ verdict }: { readonly verdict: Verdict }, ...parts: readonly (string | undefined)[]): string => {
-  const said = verdict === 'PASS' ? [] : parts.filter((part) => part !== undefined);
-  return said.length === 0 ? '.' : `: ${said.join('; ')}.`;
+export type Sentences<F extends Finding = Finding> = {
+  [C in F['check']]: (finding: Extract<F, { check: C }>) => string;
 };
+
 const flatness = ({ tolerance, origin }: { readonly tolerance?: number; readonly origin?: string }): string =>
   tolerance === undefined ? '' : ` at ±${inWords(tolerance, '%')} %${from(origin)}`;
 
@@ -65,6 +61,7 @@ const HEADLINE_HELP: Record<Headline, string> = {
 };
 
 const SENTENCES: Sentences = {
+  ...ACROSS_SENTENCES,
   'signal to noise': (f) => {
     const [number, limit] = decibelsAgainst(f.number, f.limit);
     const allowed = f.noiseAllowed && `at most ${acceleration(f.noiseAllowed)} r.m.s. of noise may remain`;

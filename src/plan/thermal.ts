@@ -1,5 +1,5 @@
 import { halfBand, thermalBand, worstDeviation, type Band, type ThermalResponse } from '../core/thermal/band';
-import { thermalVerdict, type Verdict } from '../core/verdict';
+import { thermalVerdict, worstVerdict, type Verdict } from '../core/verdict';
 import { ROW_ORIGIN, type Bound, type Limits } from './limits';
 import { Missing, missingField, type MissingField } from './missing';
 import type { Channel, SensorType } from './model';
@@ -25,7 +25,8 @@ export interface ThermalCheck {
   /** A temperature that the deviation curve does not reach, °C. */
   readonly beyondCurve?: { readonly needed: number; readonly from: number; readonly to: number };
   readonly isReversed: boolean;
-  readonly tolerance: Bound;
+  /** Absent when the row's own could not be read. */
+  readonly tolerance?: Bound;
   readonly missing: readonly MissingField[];
   readonly verdict: Verdict;
 }
@@ -37,6 +38,23 @@ const MIN = missingField('sensors', 'temperatureMin');
 const MAX = missingField('sensors', 'temperatureMax');
 const DEVIATION = missingField('sensors', 'deviation');
 
+/** Where a blank means a default, a text that cannot be read must not. */
+const OF_ROW = { thermalTolerance: missingField('channels', 'thermalTolerance') };
+const OF_SENSOR = {
+  deviation: DEVIATION,
+  coefficient: missingField('sensors', 'coefficient'),
+  coefficientSign: missingField('sensors', 'coefficientSign'),
+  calibrationTemperature: missingField('sensors', 'calibrationTemperature'),
+};
+const OF_MOUNT = {
+  temperatureMin: missingField('mounts', 'mountTemperatureMin'),
+  temperatureMax: missingField('mounts', 'mountTemperatureMax'),
+};
+const OF_CABLE = {
+  temperatureMin: missingField('cables', 'cableTemperatureMin'),
+  temperatureMax: missingField('cables', 'cableTemperatureMax'),
+};
+
 const NO_EXCESS: readonly Excess[] = [];
 
 export const checkThermal = (channel: Channel, limits: Limits): ThermalCheck => {
@@ -47,8 +65,11 @@ export const checkThermal = (channel: Channel, limits: Limits): ThermalCheck => 
   const isReversed = low !== undefined && high !== undefined && low > high;
   missing.need(sensor?.temperatureMin, sensor ? MIN : SENSOR);
   missing.need(sensor?.temperatureMax, sensor ? MAX : SENSOR);
-  const response = sensor && responseOf(sensor);
-  missing.need(response, sensor ? DEVIATION : SENSOR);
+  const isToleranceUnread = missing.unread(requirement, OF_ROW);
+  const areLimitsUnread = [missing.unread(mount, OF_MOUNT), missing.unread(cable, OF_CABLE)].includes(true);
+  const isResponseUnread = missing.unread(sensor, OF_SENSOR);
+  const response = sensor && !isResponseUnread ? responseOf(sensor) : undefined;
+  if (!isResponseUnread) missing.need(response, sensor ? DEVIATION : SENSOR);
 
   const calibration = sensor?.calibrationTemperature ?? limits.calibrationTemperature;
   const given =
@@ -57,11 +78,11 @@ export const checkThermal = (channel: Channel, limits: Limits): ThermalCheck => 
       : undefined;
   const band = given?.ok ? given.value : undefined;
   const curve = sensor?.deviation;
-  const tolerance = rowBound(requirement.thermalTolerance, limits.thermalTolerance);
+  const tolerance = isToleranceUnread ? undefined : rowBound(requirement.thermalTolerance, limits.thermalTolerance);
   const excesses = excessesOf(channel);
   const verdict = thermalVerdict({
     band,
-    tolerance: tolerance.pass,
+    tolerance: tolerance?.pass,
     needed: { min: low, max: high },
     sensor: limitsOf(sensor),
     others: [limitsOf(mount), limitsOf(cable)],
@@ -80,7 +101,7 @@ export const checkThermal = (channel: Channel, limits: Limits): ThermalCheck => 
     isReversed,
     tolerance,
     missing: missing.fields,
-    verdict,
+    verdict: areLimitsUnread ? worstVerdict([verdict, 'INCOMPLETE']) : verdict,
   };
 };
 

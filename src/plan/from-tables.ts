@@ -1,0 +1,154 @@
+import type { ReadingOptions } from '../core/text/quantity';
+import type { TableName } from './fields';
+import { limitsOf } from './limits-table';
+import type { Misread } from './misread';
+import type { Cable, Channel, Input, LocalMass, Mount, Plan, Requirement, SensorType } from './model';
+import type { TableReading } from './table-reading';
+import { readRows, type RowReading } from './table-row';
+
+export interface TablePlan {
+  readonly plan: Plan;
+  readonly misreads: readonly Misread[];
+  /** Row number of each channel of the plan, as the user sees it. */
+  readonly at: readonly number[];
+}
+
+/** Builds a plan from recognised tables. A cell that cannot be read is reported and counts as not known. */
+export const planFromTables = (tables: readonly TableReading[], options: ReadingOptions = {}): TablePlan => {
+  const misreads: Misread[] = [];
+  const rowsOf = (name: TableName) =>
+    tables.filter((table) => table.name === name).flatMap((table) => readRows(table, misreads, options));
+  const limits = limitsOf(rowsOf('limits'), misreads);
+  const sensors = listOf('sensors', 'sensor', rowsOf('sensors'), misreads, sensorOf);
+  const mounts = listOf('mounts', 'mount', rowsOf('mounts'), misreads, mountOf);
+  const cables = listOf('cables', 'cable', rowsOf('cables'), misreads, cableOf);
+  const inputs = listOf('inputs', 'input', rowsOf('inputs'), misreads, inputOf);
+  const rows = rowsOf('channels');
+  const lists: Lists = { sensor: sensors, mount: mounts, cable: cables, input: inputs };
+  const channels = rows.map((row) => channelOf(row, lists, tables, misreads));
+  const plan = {
+    channels,
+    sensors: byTypedName(sensors),
+    mounts: byTypedName(mounts),
+    cables: byTypedName(cables),
+    inputs: byTypedName(inputs),
+    limits,
+  };
+  return { plan, misreads, at: rows.map(({ at }) => at) };
+};
+
+/** Names join tables whatever their case and outer blanks. */
+export const joinName = (name: string): string => name.trim().replace(/\s+/g, ' ').toLowerCase();
+
+const byTypedName = <T extends { readonly name: string }>(list: ReadonlyMap<string, T>): ReadonlyMap<string, T> =>
+  new Map([...list.values()].map((item) => [item.name, item]));
+
+const listOf = <T extends { readonly name: string }>(
+  table: TableName,
+  key: string,
+  rows: readonly RowReading[],
+  misreads: Misread[],
+  build: (name: string, row: RowReading) => T,
+): ReadonlyMap<string, T> => {
+  const list = new Map<string, T>();
+  for (const row of rows) {
+    const name = row.values[key] as string | undefined;
+    const place = { kind: 'cell', table, row: row.at, heading: key } as const;
+    if (name === undefined) misreads.push({ place, read: '', expected: 'a name' });
+    else if (list.has(joinName(name)))
+      misreads.push({ place, read: name, expected: 'a name that no row above has; the first row is used' });
+    else list.set(joinName(name), build(name, row));
+  }
+  return list;
+};
+
+/** The row's values under the model's keys. */
+const renamed = ({ values, unread }: RowReading, keys: Readonly<Record<string, string>>) => {
+  const record: Record<string, unknown> = {};
+  for (const [key, held] of Object.entries(values)) record[keys[key] ?? key] = held;
+  if (unread.length > 0) record['unread'] = unread.map((key) => keys[key] ?? key);
+  return record;
+};
+
+const sensorOf = (name: string, row: RowReading): SensorType => ({ ...renamed(row, { sensor: 'name' }), name });
+const mountOf = (name: string, row: RowReading): Mount => ({
+  ...renamed(row, {
+    mountMass: 'mass',
+    mountTemperatureMin: 'temperatureMin',
+    mountTemperatureMax: 'temperatureMax',
+    mount: 'name',
+  }),
+  name,
+});
+const cableOf = (name: string, row: RowReading): Cable => ({
+  ...renamed(row, {
+    cableCapacitance: 'capacitance',
+    cableMass: 'mass',
+    cableTemperatureMin: 'temperatureMin',
+    cableTemperatureMax: 'temperatureMax',
+    cable: 'name',
+  }),
+  name,
+});
+const inputOf = (name: string, row: RowReading): Input => ({ ...renamed(row, { input: 'name' }), name });
+
+interface Lists {
+  readonly sensor: ReadonlyMap<string, SensorType>;
+  readonly mount: ReadonlyMap<string, Mount>;
+  readonly cable: ReadonlyMap<string, Cable>;
+  readonly input: ReadonlyMap<string, Input>;
+}
+const PARTS = ['sensor', 'mount', 'cable', 'input'] as const;
+const TABLE_OF = { sensor: 'sensors', mount: 'mounts', cable: 'cables', input: 'inputs' } as const;
+
+const channelOf = (row: RowReading, lists: Lists, tables: readonly TableReading[], misreads: Misread[]): Channel => {
+  const named: Partial<Record<(typeof PARTS)[number], string>> = {};
+  const parts: Record<string, unknown> = {};
+  for (const part of PARTS) {
+    const name = row.values[part] as string | undefined;
+    if (name === undefined) continue;
+    named[part] = name;
+    parts[part] = lists[part].get(joinName(name));
+    if (parts[part] !== undefined) continue;
+    const heading = tables.find((t) => t.name === 'channels')?.columns.get(part)?.heading ?? part;
+    const place = { kind: 'cell', table: 'channels', row: row.at, heading } as const;
+    misreads.push({ place, read: name, expected: `a name from ${TABLE_OF[part]}` });
+  }
+  const text = (key: string) => row.values[key] as string | undefined;
+  return {
+    id: text('channel') ?? `row ${row.at}`,
+    group: text('group'),
+    point: text('point'),
+    direction: text('direction'),
+    location: text('location'),
+    panel: text('panel'),
+    role: row.values['role'] as Channel['role'],
+    remarks: text('remarks'),
+    requirement: requirementOf(row),
+    ...parts,
+    named,
+  };
+};
+
+const requirementOf = ({ values, unread }: RowReading): Requirement => {
+  const number = (key: string) => values[key] as number | undefined;
+  const localMass = number('localMass');
+  const lineSpacing = number('lineSpacing');
+  const isLine = lineSpacing !== undefined || unread.includes('lineSpacing');
+  const branches: readonly LocalMass[] = localMass === undefined ? [] : [{ model: 'value', mass: localMass }];
+  return {
+    purpose: values['purpose'] as Requirement['purpose'],
+    levelLow: number('levelLow'),
+    levelHigh: number('levelHigh'),
+    bandLow: number('bandLow'),
+    bandHigh: number('bandHigh'),
+    detector: isLine ? { kind: 'line', lineSpacing } : { kind: 'band' },
+    temperatureLow: number('temperatureLow'),
+    temperatureHigh: number('temperatureHigh'),
+    thermalTolerance: number('thermalTolerance'),
+    spanTolerance: number('spanTolerance'),
+    referenceFrequency: number('referenceFrequency'),
+    localMass: branches,
+    ...(unread.length > 0 && { unread }),
+  };
+};
