@@ -17,13 +17,16 @@ const DAY = 86_400_000;
 const header: CellStyle = {
   font: { name: FONT, size: 10, bold: true, color: { rgb: ACCENT } },
   fill: { type: 'pattern', pattern: 'solid', fgColor: { rgb: HEADER_GROUND } },
-  alignment: { wrapText: true, vertical: 'center' },
+  alignment: { wrapText: true, vertical: 'center', horizontal: 'left', indent: 1 },
   border: { bottom: { style: 'thin', color: { rgb: ACCENT } } },
 };
-const numberHeader: CellStyle = { ...header, alignment: { ...header.alignment, horizontal: 'right' } };
+const numberHeader: CellStyle = {
+  ...header,
+  alignment: { wrapText: true, vertical: 'center', horizontal: 'right' },
+};
 const body = (numFmt: string | undefined, horizontal: 'left' | 'right'): CellStyle => ({
   font: { name: FONT, size: 10, color: { rgb: INK } },
-  alignment: { horizontal, vertical: 'top' },
+  alignment: { horizontal, vertical: 'top', ...(horizontal === 'left' ? { indent: 1 } : {}) },
   border: { bottom: { style: 'hair', color: { rgb: LINE } } },
   ...(numFmt === undefined ? {} : { numFmt }),
 });
@@ -40,7 +43,7 @@ interface Column {
 }
 
 const WIDTHS: Readonly<Record<string, number>> = {
-  channel: 9,
+  channel: 10,
   group: 21,
   point: 7,
   direction: 9,
@@ -88,7 +91,7 @@ const columnsOf = (table: TableName, rows: readonly SourceRow[]): Column[] => {
       heading: headingOf(field),
       width: WIDTHS[field.key] ?? 12,
       numFmt: FORMATS[field.key],
-      isNumber: field.kind === 'quantity' || field.key === 'point',
+      isNumber: field.kind === 'quantity' || field.kind === 'list' || field.key === 'point',
       isDate: field.kind === 'date',
     }));
   if (table === 'sensors' || !given.has('description')) return columns;
@@ -172,9 +175,9 @@ const sheetOf = (root: string, { name, table, above, listObject, frozenColumns }
 
 const notesSheet = (root: string): WriteSheet => {
   const cells = new Map<string, Partial<Cell>>();
-  // Blank lines of the source part the sections.
   const source = readDemoTable(root, 'plan-notes');
   source.forEach(({ topic = '', text = '' }, row) => {
+    if (topic === '') return;
     const isHeading = text === '';
     cells.set(`${row},0`, {
       value: topic,
@@ -187,7 +190,10 @@ const notesSheet = (root: string): WriteSheet => {
     name: 'Plan notes',
     rows: source.map(() => []),
     cells,
-    columns: [{ width: 18 }, { width: 96 }],
+    columns: [{ width: 18 }, { width: 110 }],
+    rowDefs: new Map(
+      source.map(({ text = '' }, row) => [row, { height: row === 0 ? 24 : text.length > 110 ? 28 : 15 }]),
+    ),
     pageSetup: { paperSize: 'a4', orientation: 'landscape', fitToPage: true, fitToWidth: 1, fitToHeight: 0 },
     headerFooter: { oddFooter: '&LRevision C, for review&C&A&RPage &P of &N' },
   };
