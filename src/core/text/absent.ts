@@ -1,8 +1,25 @@
 import { plainText } from './characters';
 
-const ABSENT = new Set(
-  ['', '-', '--', '---', '?', '??', '.', '..', '/', 'n/a', 'n.a.', 'n.a', 'na', 'tbd', 'tbc', 'tba', 'open', 'unknown'], // prettier-ignore
-);
+const ABSENT = new Set([
+  '',
+  '-',
+  '--',
+  '---',
+  '?',
+  '??',
+  '.',
+  '..',
+  '/',
+  'n/a',
+  'n.a.',
+  'n.a',
+  'na',
+  'tbd',
+  'tbc',
+  'tba',
+  'open',
+  'unknown',
+]);
 /** "The same as above", which only the list as a whole can answer. */
 const DITTO = new Set(['"', "''", '„', 'ditto', 'do.', 'dto.', 'dto', 'id.', 'idem']);
 

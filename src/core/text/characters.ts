@@ -83,7 +83,7 @@ export const isDigit = (char: string | undefined): boolean => char !== undefined
 export const isSpace = (char: string | undefined): boolean =>
   char === ' ' || char === '\t' || char === '\n' || char === '\r';
 export const isLetter = (char: string | undefined): boolean =>
-  char !== undefined && ((char >= 'a' && char <= 'z') || (char >= 'A' && char <= 'Z') || char === 'ε');
+  char !== undefined && ((char >= 'a' && char <= 'z') || (char >= 'A' && char <= 'Z') || char === 'ε' || char === 'Ω');
 
 /** The text as shown back in a message. */
 export const shown = (text: string): string => (text.length > 80 ? `${text.slice(0, 79)}…` : text.trim());

@@ -1,5 +1,7 @@
 import { UNITS, type QuantityName, type UnitId } from '../units';
 import { plainText } from './characters';
+import { remembering } from './memory';
+import { LONGEST_UNIT } from './unit-text';
 import { isMultiplier, scaleValue } from './value';
 
 /** One thing a unit text can mean. "mg" has two: milli-g in an acceleration, milligram in a mass. */
@@ -32,11 +34,17 @@ const meaningIn = (field: UnitId, text: string): UnitMeaning | undefined => {
   return zero.ok && one.ok && !one.assumed ? linear(field, zero.si, one.si - zero.si) : undefined;
 };
 
-/** Every quantity the unit text can measure; °C or °F alone is a temperature, never a difference. */
-export const unitMeanings = (text: string): UnitMeaning[] => {
-  const meanings = [...FIELDS.values()].map((field) => meaningIn(field, text.trim())).filter((m) => m !== undefined);
+/** °C or °F alone is a temperature, never a difference. */
+const allMeanings = (text: string): UnitMeaning[] => {
+  const meanings = [...FIELDS.values()].map((field) => meaningIn(field, text)).filter((m) => m !== undefined);
   const scale = meanings.find(({ quantity }) => quantity === 'temperature');
   // 0 K is −273.15 °C; no other zero lies that low.
   const isKelvin = scale !== undefined && scale.toSi(0) < -200;
   return scale && !isKelvin ? meanings.filter(({ quantity }) => quantity !== 'temperature difference') : meanings;
 };
+
+const remembered = remembering(100, allMeanings);
+
+/** Every quantity the unit text can measure. */
+export const unitMeanings = (text: string): readonly UnitMeaning[] =>
+  text.length > LONGEST_UNIT ? [] : remembered(text.trim());

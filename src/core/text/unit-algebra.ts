@@ -36,7 +36,7 @@ const buildUnitClass = (): UnitClass => {
     Fraction: Unused,
   });
   for (const [name, definition, prefixes] of TRADE_UNITS) Unit.createUnitSingle(name, { definition, prefixes });
-  for (const name of ['decibel', 'part', 'strain']) Unit.createUnitSingle(name, { prefixes: 'short' });
+  for (const name of ['decibel', 'part', 'strain', 'octave']) Unit.createUnitSingle(name, { prefixes: 'short' });
   for (const [name, definition] of PARTS) Unit.createUnitSingle(name, { definition });
   return Unit;
 };
@@ -51,8 +51,9 @@ const TRADE_UNITS = [
   ['stepF', '0.5555555555555556 K', 'none'],
   ['rpm', '0.016666666666666666 Hz', 'none'],
 ] as const;
-/** A share is not a bare number: 5 % must not pass for 5, nor 3 dB for 3. */
+/** A share is not a bare number: 5 % must not pass for 5, nor 3 dB for 3. A decade is log2(10) octaves. */
 const PARTS = [
+  ['tenfold', '3.3219280948873626 octave'],
   ['percent', '0.01 part'],
   ['permille', '0.001 part'],
   ['ppm', '0.000001 part'],

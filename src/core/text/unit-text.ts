@@ -1,6 +1,8 @@
 import type { Statistic } from '../issue';
 import { isDigit, isLetter, isSpace } from './characters';
-import { PREFIX_BY_WORD, unitWord, type Context, type Factor } from './unit-words';
+import type { Factor } from './unit-bases';
+import { powerAt } from './unit-power';
+import { PREFIX_BY_WORD, unitWord, type Context } from './unit-words';
 
 export type Spelled =
   | { kind: 'unit'; factors: readonly Factor[]; statistic?: Statistic }
@@ -9,7 +11,7 @@ export type Spelled =
   | { kind: 'malformed' };
 
 /** Longer than any unit a person writes. */
-const LONGEST_UNIT = 60;
+export const LONGEST_UNIT = 60;
 const DEEPEST = 4;
 const ROOTS = ['sqrt', 'root', 'rt'];
 const DEGREES = new Set(['°', 'deg', 'degs', 'degree', 'degrees']);
@@ -102,7 +104,11 @@ class UnitReader {
       inner = this.named(word);
       const power = this.power();
       // "ms-2", "ms²": nobody writes a squared millisecond.
-      if (word === 'ms' && Math.abs(power) === 2) return [['m', 1], ['s', -2]]; // prettier-ignore
+      if (word === 'ms' && Math.abs(power) === 2)
+        return [
+          ['m', 1],
+          ['s', -2],
+        ];
       return inner.map(([name, own]) => [name, own * power]);
     }
     const power = this.power();
@@ -182,34 +188,13 @@ class UnitReader {
   }
 
   private power(): number {
-    const back = this.at;
-    let caret = false;
-    while (this.text[this.at] === '^') {
-      caret = true;
-      this.at++;
-    }
-    const bracket = caret && this.text[this.at] === '(';
-    if (bracket) this.at++;
-    const sign = this.text[this.at] === '-' ? -1 : 1;
-    if (this.text[this.at] === '-' || this.text[this.at] === '+') this.at++;
-    const from = this.at;
-    while (isDigit(this.text[this.at]) || (caret && this.text[this.at] === '.')) this.at++;
-    if (this.at === from) {
-      if (caret) this.fail({ kind: 'malformed' });
-      this.at = back;
+    const found = powerAt(this.text, this.at);
+    if (!found) {
+      this.fail({ kind: 'malformed' });
       return 1;
     }
-    let size = Number(this.text.slice(from, this.at));
-    if (caret && this.text[this.at] === '/' && isDigit(this.text[this.at + 1])) {
-      size /= Number(this.text[this.at + 1]);
-      this.at += 2;
-    }
-    if (bracket) {
-      if (this.text[this.at] !== ')') this.fail({ kind: 'malformed' });
-      this.at++;
-    }
-    if (!(size > 0 && size <= 6)) this.fail({ kind: 'malformed' });
-    return sign * size;
+    this.at = found.end;
+    return found.power;
   }
 }
 

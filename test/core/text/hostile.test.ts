@@ -1,0 +1,148 @@
+import fc from 'fast-check';
+import { readCurve } from '../../../src/core/text/curve';
+import { readList } from '../../../src/core/text/list';
+import { readQuantity } from '../../../src/core/text/quantity';
+import { readRange } from '../../../src/core/text/range';
+import type { Read } from '../../../src/core/issue';
+import type { UnitId } from '../../../src/core/units';
+
+const SEEDS = [
+  '±65 g pk',
+  '0.8 mg',
+  '300 µg/√Hz',
+  '10.2 mV/(m/s²)',
+  '1 pC/(m/s²)',
+  '7gr?',
+  '-54..+121 °C',
+  '-65 to 250 °F',
+  '−40–85',
+  '0.03 %/°F',
+  '2 Hz - 5 kHz (±5%)',
+  '0.5-10k',
+  '(m/s²)²/Hz',
+  '60 dB re 1e-6 m/s²',
+  '18 in-lb',
+  '1/4-28',
+  'M5x0.8',
+  '1.234,5',
+  '20:0.026; 50:0.16 | 1k:3',
+];
+const PIECES = [
+  ...'0123456789.,-+±/*^()[]%°√µ²⁻¹ ;:|~…–†?\'"eEkMmgGHzVCFKs',
+  'rms',
+  'pk',
+  ' to ',
+  '..',
+  ' re ',
+  'rt',
+  'sqrt(',
+];
+const FIELDS: readonly UnitId[] = ['g', 'gram', 'Hz', '°C', '%', 'mV/g', 'µg/√Hz', 'N·m', '%/K', '1', 'dB', 's'];
+
+/** A seed with pieces cut out, put in and doubled. */
+const mutant = fc
+  .tuple(
+    fc.constantFrom(...SEEDS),
+    fc.array(fc.tuple(fc.nat(40), fc.nat(3), fc.constantFrom('', ...PIECES)), { maxLength: 4 }),
+  )
+  .map(([seed, edits]) =>
+    edits.reduce((text, [at, cut, piece]) => text.slice(0, at) + piece + text.slice(at + cut), seed),
+  );
+const soup = fc.array(fc.constantFrom(...PIECES), { maxLength: 24 }).map((pieces) => pieces.join(''));
+const anything = fc.oneof(
+  { weight: 5, arbitrary: mutant },
+  { weight: 4, arbitrary: soup },
+  { weight: 1, arbitrary: fc.string({ unit: 'binary' }) },
+);
+
+const isSound = <T>(reading: Read<T>, numbers: (value: T) => readonly number[]): boolean =>
+  reading.ok ? numbers(reading.value).every(Number.isFinite) : reading.problem.code.length > 0;
+
+describe('whatever is typed', () => {
+  it('gives finite numbers or a problem, and never throws', () => {
+    fc.assert(
+      fc.property(anything, fc.constantFrom(...FIELDS), (text, unit) => {
+        const range = readRange(text, unit);
+        if (range.ok && range.value.low > range.value.high) return false;
+        return (
+          isSound(readQuantity(text, unit), ({ si }) => [si]) &&
+          isSound(range, ({ low, high }) => [low, high]) &&
+          isSound(readCurve(text, 'Hz', unit), ({ x, y }) => [...x, ...y]) &&
+          isSound(readList(text, unit), (values) => values)
+        );
+      }),
+      { numRuns: 30_000 },
+    );
+  });
+
+  // Two fields of different quantity can both accept a text only if it names no unit, or one whose meaning the field decides.
+  it('never takes a unit of another quantity', () => {
+    const shared = /^(k|K|M|°|deg|%|[munk]?[gG]s?|[munpk]?[CF]|lbs?|oz|[munk]?[gG]'s|C|F|K)$/;
+    fc.assert(
+      fc.property(anything, fc.constantFrom(...FIELDS), fc.constantFrom(...FIELDS), (text, one, other) => {
+        if (one === other) return true;
+        const first = readQuantity(text, one);
+        const second = readQuantity(text, other);
+        if (!first.ok || !second.ok) return true;
+        const unitText = first.value.unitText;
+        return unitText === undefined || shared.test(unitText) || text.toUpperCase() === 'DC';
+      }),
+      { numRuns: 70_000 },
+    );
+  });
+});
+
+describe('a hostile text of 4,096 characters', () => {
+  const long = (piece: string): string => piece.repeat(Math.ceil(4096 / piece.length)).slice(0, 4096);
+  const texts = [
+    '1',
+    '-',
+    '1-',
+    '1 ',
+    '1,',
+    '1.',
+    '(',
+    '√',
+    '1/',
+    '±',
+    '1e',
+    '^',
+    'm/',
+    'g*',
+    ' to ',
+    '..',
+    '1:1;',
+    ';',
+    '?',
+    'pk ',
+    '*',
+    ' ',
+    're ',
+    '1~',
+    'µ',
+    "1'000",
+    '[(',
+    '1 dB re ',
+  ].map(long);
+
+  // The bound is far above what linear scanning needs and far below what backtracking would take.
+  it('costs milliseconds', () => {
+    const start = process.hrtime.bigint();
+    for (const text of texts) {
+      for (const unit of ['g', '°C', 'Hz'] as const) {
+        readQuantity(text, unit);
+        readRange(text, unit);
+        readCurve(text, 'Hz', unit);
+        readList(text, unit);
+      }
+    }
+    const perCall = Number(process.hrtime.bigint() - start) / 1e6 / (texts.length * 3 * 4);
+    expect(perCall).toBeLessThan(20);
+  });
+
+  it('is refused at once when longer', () => {
+    expect(readQuantity('1'.repeat(4097), 'g')).toMatchObject({ ok: false, problem: { code: 'not-a-number' } });
+    expect(readRange(`1..${' '.repeat(5000)}2`, 'g').ok).toBe(false);
+    expect(readCurve('1:1;'.repeat(2000), 'Hz', '%')).toMatchObject({ ok: false, problem: { code: 'bad-curve' } });
+  });
+});
