@@ -1,4 +1,4 @@
-import { HostProblem, type ApplyOptions, type Change, type RangeAddress } from '../../workbook/port';
+import type { ApplyOptions, Change, RangeAddress } from '../../workbook/port';
 import { Batch, CALL_COST } from './batch';
 import { SETS, type OfficeHost } from './host';
 import { applyLook, pointsOf } from './looks';
@@ -109,13 +109,13 @@ class Action {
     rangeOf(sheet, range).clear('All');
   }
 
-  /** Hosts before ExcelApi 1.13 cannot: the columns then stand beside the table, where they work as well. */
+  /** Where this cannot be done (a host before ExcelApi 1.13, a table gone by now) the columns work beside it as well. */
   private async extendTable(sheet: Excel.Worksheet, { table: name, columns }: Of<'extend-table'>): Promise<void> {
+    if (!this.host.supports(SETS.tableResize)) return;
     const table = sheet.tables.getItemOrNullObject(name);
     table.load('name');
     await this.batch.send();
-    if (table.isNullObject) throw new HostProblem(`There is no table “${name}” on that sheet.`, 'not-found');
-    if (!this.host.supports(SETS.tableResize)) return;
+    if (table.isNullObject) return;
     const range = table.getRange();
     range.load('rowIndex,columnIndex,rowCount,columnCount');
     await this.batch.send();
