@@ -113,6 +113,7 @@ export const headerCandidates = (
     if (headings.size > 0)
       found.push({ cells, headerRow: range.row, headerRows: 1, headings, listObject: name, lastRow });
   }
+  const seen = new Set<string>();
   const isInside = (row: number, column: number): boolean =>
     cells.content.tables.some(
       ({ range: r }) => row >= r.row && row < r.row + r.rows && column >= r.column && column < r.column + r.columns,
@@ -125,7 +126,10 @@ export const headerCandidates = (
       for (const segment of segmentsOf(cells, row + rows, all)) {
         const headings = new Map(segment.filter((c) => !isInside(row, c)).map((c) => [c, all.get(c) ?? '']));
         if (headings.size < 2 || (asked === undefined && knownHeadings(headings.values()) < 2)) continue;
-        found.push({ cells, headerRow: row, headerRows: rows, headings });
+        // A header printed again further down belongs to the table that began above.
+        const same = JSON.stringify([...headings]);
+        if (!seen.has(same)) found.push({ cells, headerRow: row, headerRows: rows, headings });
+        seen.add(same);
       }
     }
   }

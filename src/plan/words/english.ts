@@ -19,6 +19,7 @@ export const english: Lexicon = {
       'ch',
       'chan',
       'channel <number>',
+      'chan <number>',
       'ch <number>',
       'measurement channel',
       'measuring channel',
