@@ -1,51 +1,47 @@
 import './workbench.css';
 import { listenForDrops } from './workbench/drop-target';
 import { element } from './workbench/elements';
+import { letF6Move } from './workbench/keyboard';
+import { nameGridButtons } from './workbench/labels';
 import { letPaneResize } from './workbench/pane-size';
+import { createSpeaker } from './workbench/speaker';
+import { showMessage, showWork } from './workbench/status';
 
 const DEMO = { file: 'demo-plan.xlsx', title: 'Demo plan' };
 
-const cover = element('cover');
-const message = element('message');
-const showMessage = (text: string) => {
-  element('message-text').textContent = text;
-  message.hidden = text === '';
-};
-const showWork = (text: string) => {
-  element('cover-text').textContent = text;
-  cover.hidden = text === '';
-};
+/** The grid's code is large; the page is drawn before it arrives. */
+const loadGrid = () => import(/* webpackChunkName: "grid" */ './workbench/grid');
 
 const start = async () => {
-  const { createGrid, openInGrid, workbookFromFile, FileProblem } = await import(
-    /* webpackChunkName: "grid" */ './workbench/grid'
-  );
-  const grid = createGrid('grid');
+  const { createGrid, describeSelection, EmbeddedSpreadsheet, FileProblem, focusGrid, ...grid } = await loadGrid();
+  const host = createGrid('grid');
+  const spreadsheet = new EmbeddedSpreadsheet(host);
+  let pane: ReturnType<typeof grid.mountPane> | undefined;
 
-  const openBytes = async (bytes: Uint8Array, title: string) => {
+  const open = async (bytes: Uint8Array, title: string) => {
     showMessage('');
     showWork(`Opening ${title}…`);
     try {
-      const data = await workbookFromFile(bytes, title);
-      await openInGrid(grid.api, data);
+      await grid.openInGrid(host.api, await grid.workbookFromFile(bytes, title));
       element('file-name').textContent = title;
       document.title = `${title} – Channelwright workbench`;
+      if (pane) await pane.refresh();
+      else pane = grid.mountPane(element('pane'), spreadsheet);
     } catch (problem) {
+      if (!(problem instanceof FileProblem)) console.error(problem);
       const reason = problem instanceof FileProblem ? problem.message : 'The spreadsheet could not show this workbook.';
       showMessage(`${title} was not opened. ${reason}`);
     } finally {
       showWork('');
     }
   };
-  const openFiles = async (files: readonly File[]) => {
-    const [file] = files;
-    if (!file) return;
-    await openBytes(new Uint8Array(await file.arrayBuffer()), file.name);
+  const openFiles = async ([file]: readonly File[]) => {
+    if (file) await open(new Uint8Array(await file.arrayBuffer()), file.name);
   };
   const openDemo = async () => {
     const response = await fetch(DEMO.file);
-    if (!response.ok) return showMessage('The demo plan is missing from this installation. Build the project again.');
-    await openBytes(new Uint8Array(await response.arrayBuffer()), DEMO.title);
+    if (response.ok) return open(new Uint8Array(await response.arrayBuffer()), DEMO.title);
+    showMessage('The demo plan is missing from this installation. Build the project again.');
   };
 
   const input = element<HTMLInputElement>('file');
@@ -55,11 +51,22 @@ const start = async () => {
   });
   element('open').addEventListener('click', () => input.click());
   element('demo').addEventListener('click', () => void openDemo());
+  element('undo').addEventListener('click', () => void host.api.getActiveWorkbook()?.undo());
+  element('redo').addEventListener('click', () => void host.api.getActiveWorkbook()?.redo());
   listenForDrops((files) => void openFiles(files));
+  letF6Move(() => focusGrid(host));
+  nameGridButtons(element('grid'));
+  const speak = createSpeaker();
+  await spreadsheet.onSelect(({ sheet, range }) => speak(() => describeSelection(host, sheet, range)));
+  // For the browser tests, which read and change cells through the same port as the pane.
+  Object.assign(window, { channelwright: { spreadsheet } });
   await openDemo();
   showWork('');
 };
 
 element('message-close').addEventListener('click', () => showMessage(''));
 letPaneResize();
-void start();
+void start().catch((problem: unknown) => {
+  console.error(problem);
+  showWork('The spreadsheet could not start. Reload the page; if it stays so, use a newer browser.');
+});

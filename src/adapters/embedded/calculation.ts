@@ -8,15 +8,18 @@ const STARTS_WITHIN_MS = 160;
 
 /** Knows whether formulas still wait for their values. */
 export class Calculation {
-  private readonly session: FormulaCalculationSessionService;
   private lastChange = -Infinity;
 
-  constructor(services: Services) {
-    this.session = services.injector.get(FormulaCalculationSessionService);
-    const starters = services.injector.get(IActiveDirtyManagerService);
+  constructor(private readonly services: Services) {
     services.commands.onCommandExecuted(({ id }, options) => {
-      if (!options?.onlyLocal && starters.get(id)) this.lastChange = performance.now();
+      if (!options?.onlyLocal && services.injector.get(IActiveDirtyManagerService).get(id))
+        this.lastChange = performance.now();
     });
+  }
+
+  /** The grid makes it together with the first workbook. */
+  private get session(): FormulaCalculationSessionService {
+    return this.services.injector.get(FormulaCalculationSessionService);
   }
 
   private isSettled(): boolean {

@@ -6,7 +6,7 @@ import type {
   Nullable,
   Worksheet,
 } from '@univerjs/core';
-import { SetRangeValuesMutation } from '@univerjs/sheets';
+import { SetRangeValuesMutation, SetStyleCommand } from '@univerjs/sheets';
 import type { Change, CellLook, RangeAddress } from '../../workbook/port';
 import type { Action } from './action';
 import { cellToGrid } from './cell-values';
@@ -16,9 +16,10 @@ type Matrix = IObjectMatrixPrimitiveType<Nullable<ICellData>>;
 /** Cells that go to the grid in one turn. */
 export const CELLS_PER_TURN = 2000;
 
-const setCells = (action: Action, sheet: Worksheet, cellValue: Matrix): IMutationInfo => ({
+/** Without a trigger of its own a mutation of looks alone would be taken for the end of the cells' formulas. */
+const setCells = (action: Action, sheet: Worksheet, cellValue: Matrix, trigger?: string): IMutationInfo => ({
   id: SetRangeValuesMutation.id,
-  params: { unitId: action.unitId, subUnitId: sheet.getSheetId(), cellValue },
+  params: { unitId: action.unitId, subUnitId: sheet.getSheetId(), cellValue, trigger },
 });
 
 /** Two steps back: empty the cells, then put each one's former content and look; a merge would keep new parts. */
@@ -38,8 +39,8 @@ const wayBack = (action: Action, sheet: Worksheet, cellValue: Matrix): IMutation
   return back;
 };
 
-const runCells = (action: Action, sheet: Worksheet, cellValue: Matrix): void =>
-  action.run(setCells(action, sheet, cellValue), wayBack(action, sheet, cellValue));
+const runCells = (action: Action, sheet: Worksheet, cellValue: Matrix, trigger?: string): void =>
+  action.run(setCells(action, sheet, cellValue, trigger), wayBack(action, sheet, cellValue));
 
 /** Splits a block of rows so that one turn stays short. */
 export function* turnsOf(range: RangeAddress): Generator<RangeAddress> {
@@ -110,4 +111,4 @@ const styleOf = (look: CellLook): IStyleData => ({
 });
 
 export const setLook = (action: Action, sheet: Worksheet, range: RangeAddress, look: CellLook): void =>
-  runCells(action, sheet, everyCell(range, { s: styleOf(look) }));
+  runCells(action, sheet, everyCell(range, { s: styleOf(look) }), SetStyleCommand.id);

@@ -15,6 +15,7 @@ import sortTexts from '@univerjs/preset-sheets-sort/locales/en-US';
 import { UniverSheetsTablePreset } from '@univerjs/preset-sheets-table';
 import tableTexts from '@univerjs/preset-sheets-table/locales/en-US';
 import { defaultTheme } from '@univerjs/themes';
+import { ILayoutService } from '@univerjs/ui';
 import '@univerjs/preset-sheets-core/lib/index.css';
 import '@univerjs/preset-sheets-conditional-formatting/lib/index.css';
 import '@univerjs/preset-sheets-filter/lib/index.css';
@@ -24,12 +25,8 @@ import '@univerjs/preset-sheets-table/lib/index.css';
 import { FUNCTIONS } from '../../functions/index';
 import { patchLookupIndex } from './cache-patch';
 import { functionClasses, functionDescriptions } from './functions';
+import type { Host } from './host';
 import { pluginsByName, type PluginEntry } from './plugins';
-
-export interface Grid {
-  readonly univer: Univer;
-  readonly api: FUniver;
-}
 
 /** Tints of the one accent, light to dark. */
 const ACCENT = {
@@ -39,14 +36,17 @@ const ACCENT = {
   300: '#78b6b1',
   400: '#419691',
   500: '#1f7a76',
-  600: '#0f5f5c',
+  600: '#0f5c59',
   700: '#0c4c4a',
   800: '#0a3d3b',
   900: '#072c2b',
 };
 
+/** A table looks as its cells were formatted: no paint of the grid's own. */
+const PLAIN_TABLE = { name: 'chan-plain', style: {} };
+
 /** Builds the spreadsheet inside the element with this id. It has no workbook yet. */
-export const createGrid = (container: string): Grid => {
+export const createGrid = (container: string): Host => {
   patchLookupIndex('0.25.1');
   const univer = new Univer({
     theme: { ...defaultTheme, primary: ACCENT },
@@ -68,6 +68,9 @@ export const createGrid = (container: string): Grid => {
       container,
       toolbar: false,
       disableAutoFocus: true,
+      sheets: { disableForceStringAlert: true, disableForceStringMark: true },
+      disableTextFormatAlert: true,
+      disableTextFormatMark: true,
       footer: { statisticBar: false, menus: false, zoomSlider: false },
       formula: {
         function: functionClasses(FUNCTIONS),
@@ -82,8 +85,13 @@ export const createGrid = (container: string): Grid => {
     UniverSheetsTablePreset(),
   ];
   const plugins = pluginsByName(presets.flatMap((preset) => preset.plugins as PluginEntry[]));
+  const table = plugins.get('SHEET_TABLE_PLUGIN');
+  if (table) table.options = { userThemes: [PLAIN_TABLE], defaultThemeIndex: 0 };
   const tableUi = plugins.get('SHEET_TABLE_UI_PLUGIN');
   if (tableUi) tableUi.options = { hideAnchor: true };
   plugins.forEach(({ plugin, options }) => univer.registerPlugin(plugin, options as never));
   return { univer, api: FUniver.newAPI(univer) };
 };
+
+/** Gives the keyboard to the grid. */
+export const focusGrid = (host: Host): void => host.univer.__getInjector().get(ILayoutService).focus();

@@ -1,5 +1,8 @@
 // The grid and all it needs, in one chunk that loads after the page is drawn.
-export { createGrid } from '../../adapters/embedded/page';
-export { openInGrid } from '../../adapters/embedded/open';
-export { workbookFromFile } from '../../adapters/embedded/import/workbook';
+export { describeSelection } from '../../adapters/embedded/active-cell';
 export { FileProblem } from '../../adapters/embedded/import/file-kind';
+export { workbookFromFile } from '../../adapters/embedded/import/workbook';
+export { openInGrid } from '../../adapters/embedded/open';
+export { createGrid, focusGrid } from '../../adapters/embedded/page';
+export { EmbeddedSpreadsheet } from '../../adapters/embedded/spreadsheet';
+export { mountPane } from '../../pane/mount';

@@ -1,0 +1,13 @@
+import { element } from './elements';
+
+/** A message the user must see; '' takes it away. */
+export const showMessage = (text: string): void => {
+  element('message-text').textContent = text;
+  element('message').hidden = text === '';
+};
+
+/** What the page is busy with, over the grid; '' when it is not. */
+export const showWork = (text: string): void => {
+  element('cover-text').textContent = text;
+  element('cover').hidden = text === '';
+};
