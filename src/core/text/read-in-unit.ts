@@ -10,12 +10,15 @@ interface Answer {
   quantity: string;
 }
 const PRECISION = 1e-9;
+/** A temperature passes through its zero at −273.15 °C, which costs digits of small numbers. */
+const slack = (a: Answer, b: Answer): number =>
+  PRECISION * Math.abs(a.value) + (a.quantity === 'temperature' || b.quantity === 'temperature' ? PRECISION : 0);
 
 /** The number all answers agree on; two that differ make the text ambiguous. */
 const agreed = (answers: readonly Answer[], given: string): Read<number> | undefined => {
-  const [first] = answers;
+  const first = answers.find(({ quantity }) => quantity !== 'temperature') ?? answers[0];
   if (!first) return undefined;
-  const other = answers.find(({ value }) => Math.abs(value - first.value) > PRECISION * Math.abs(first.value));
+  const other = answers.find((answer) => Math.abs(answer.value - first.value) > slack(first, answer));
   if (!other) return read(first.value);
   return unread({
     code: 'ambiguous',
