@@ -4,6 +4,7 @@ import type { HighCause } from '../core/frequency/span';
 import type { InputMode, OutputMode } from './fields';
 import type { PoleCause } from './frequency';
 import type { MissingField } from './missing';
+import type { Channel } from './model';
 import type { LimitedPart } from './thermal';
 
 export type Headline = 'level' | 'mass' | 'thermal' | 'frequency';
@@ -89,7 +90,13 @@ export type Finding =
   | (Judged & { readonly check: 'empty span'; readonly tolerance?: number })
   | (Judged & { readonly check: 'reversed'; readonly low: MissingField; readonly high: MissingField })
   | (Judged & { readonly check: 'noise at 0 Hz' })
-  | (Judged & { readonly check: 'missing'; readonly headline?: Headline; readonly fields: readonly MissingField[] })
+  | (Judged & {
+      readonly check: 'missing';
+      readonly headline?: Headline;
+      readonly fields: readonly MissingField[];
+      /** Names as typed, to tell a name that no list has from a blank. */
+      readonly named?: Channel['named'];
+    })
   /** A note: without a deviation band the level's numbers rest on the reference sensitivity alone. */
   | (Judged & { readonly check: 'reference sensitivity' })
   /** Results that are not at hand, in words. */

@@ -17,13 +17,19 @@ export const findingsOf = (check: ChannelCheck, limits: Limits): readonly Findin
   ...frequencyFindings(check),
 ];
 
-const notKnown = (headline: Headline, { verdict, missing }: ChannelCheck[Headline]): readonly Finding[] =>
-  missing.length > 0 ? [{ check: 'missing', headline, fields: missing, verdict: verdictOfGap(verdict) }] : [];
+const notKnown = (headline: Headline, check: ChannelCheck): readonly Finding[] => {
+  const { verdict, missing } = check[headline];
+  const { named } = check.channel;
+  return missing.length > 0
+    ? [{ check: 'missing', headline, fields: missing, named, verdict: verdictOfGap(verdict) }]
+    : [];
+};
 
 /** A gap beside a known failure is still a gap, never the failure itself. */
 const verdictOfGap = (verdict: Verdict): Verdict => (verdict === 'FAIL' ? 'INCOMPLETE' : verdict);
 
-const levelFindings = ({ level, channel }: ChannelCheck, limits: Limits): readonly Finding[] => {
+const levelFindings = (check: ChannelCheck, limits: Limits): readonly Finding[] => {
+  const { level, channel } = check;
   const found: Finding[] = [];
   const { levelLow, levelHigh, bandLow } = channel.requirement;
   if (level.modeMismatch) found.push({ check: 'input mode', verdict: 'FAIL', ...level.modeMismatch });
@@ -63,10 +69,11 @@ const levelFindings = ({ level, channel }: ChannelCheck, limits: Limits): readon
   const isOpen = level.signalToNoise === undefined && level.sensorNoise === undefined && bandLow === 0;
   if (isOpen && channel.sensor?.noiseDensity) found.push({ check: 'noise at 0 Hz', verdict: 'INCOMPLETE' });
   if (level.restsOnReferenceSensitivity) found.push({ check: 'reference sensitivity', verdict: 'PASS' });
-  return [...found, ...notKnown('level', level)];
+  return [...found, ...notKnown('level', check)];
 };
 
-const massFindings = ({ mass, channel }: ChannelCheck, limits: Limits): readonly Finding[] => {
+const massFindings = (check: ChannelCheck, limits: Limits): readonly Finding[] => {
+  const { mass, channel } = check;
   const found: Finding[] = [];
   const number = mass.ratio ?? (mass.verdict === 'FAIL' ? mass.ratioAtLeast : undefined);
   const bound = mass.limit ?? (mass.verdict === 'PASS' ? limits.massRatio.modal : limits.massRatio.survey);
@@ -90,10 +97,11 @@ const massFindings = ({ mass, channel }: ChannelCheck, limits: Limits): readonly
       limit: mass.holding.allowed,
       origin: `a third of what ${channel.mount?.name ?? 'the mount'} holds; common practice, no source`,
     });
-  return [...found, ...notKnown('mass', mass)];
+  return [...found, ...notKnown('mass', check)];
 };
 
-const thermalFindings = ({ thermal }: ChannelCheck): readonly Finding[] => {
+const thermalFindings = (check: ChannelCheck): readonly Finding[] => {
+  const { thermal } = check;
   const { band, tolerance } = thermal;
   const found: Finding[] = thermal.excesses.map(({ part, name, end, needed, limit }) => ({
     check: 'temperature limit',
@@ -122,7 +130,7 @@ const thermalFindings = ({ thermal }: ChannelCheck): readonly Finding[] => {
   }
   if (thermal.isReversed)
     found.push({ check: 'reversed', verdict: 'INCOMPLETE', low: TEMPERATURE_LOW, high: TEMPERATURE_HIGH });
-  return [...found, ...notKnown('thermal', thermal)];
+  return [...found, ...notKnown('thermal', check)];
 };
 
 const TEMPERATURE_LOW = missingField('channels', 'temperatureLow');
@@ -130,7 +138,8 @@ const TEMPERATURE_HIGH = missingField('channels', 'temperatureHigh');
 const BAND_LOW = missingField('channels', 'bandLow');
 const BAND_HIGH = missingField('channels', 'bandHigh');
 
-const frequencyFindings = ({ frequency, channel }: ChannelCheck): readonly Finding[] => {
+const frequencyFindings = (check: ChannelCheck): readonly Finding[] => {
+  const { frequency, channel } = check;
   const found: Finding[] = [];
   const { tolerance, span, wide, widest } = frequency;
   const isBound = span === undefined || undefined;
@@ -140,7 +149,7 @@ const frequencyFindings = ({ frequency, channel }: ChannelCheck): readonly Findi
   else if (shown === null || outer === null)
     found.push({ check: 'empty span', verdict: 'FAIL', tolerance: tolerance.pass, origin: tolerance.origin });
   else if (shown && outer) found.push(...edgeFindings(channel.requirement, frequency, shown, outer));
-  return [...found, ...notKnown('frequency', frequency)];
+  return [...found, ...notKnown('frequency', check)];
 };
 
 /** Each end judged alone; while something is not known only an end that fails already is told. */

@@ -46,6 +46,7 @@ const CHARGE_SENSITIVITY = missingField('sensors', 'chargeSensitivity');
 const FULL_SCALE = missingField('sensors', 'fullScale');
 const BIAS_MIN = missingField('sensors', 'biasMin');
 const BIAS_MAX = missingField('sensors', 'biasMax');
+const MODE = missingField('inputs', 'mode');
 const RANGE = missingField('inputs', 'range');
 const GAIN = missingField('inputs', 'gain');
 const SUPPLY = missingField('inputs', 'supply');
@@ -54,7 +55,7 @@ const FLOOR = missingField('inputs', 'biasFloor');
 const OUTPUT_LIMIT = missingField('inputs', 'outputLimit');
 
 /** Which input a sensor's output belongs to. */
-const MODE_OF: Record<OutputMode, InputMode> = {
+export const MODE_OF: Record<OutputMode, InputMode> = {
   IEPE: 'IEPE',
   charge: 'charge',
   DC: 'voltage',
@@ -95,6 +96,8 @@ export const checkLevel = (channel: Channel, band: Band | undefined, limits: Lim
   const lowEnd = marginVerdict(ratio, ratioAtMost, lowLimit.pass, lowLimit.warn);
   const highEnd = marginVerdict(room, headroomAtMost, highLimit.pass, highLimit.warn);
   const mismatch = modeMismatch(sensor, input);
+  if (input) missing.need(input.mode, MODE);
+  const modes: Verdict = mismatch ? 'FAIL' : sensor?.output && input?.mode ? 'PASS' : 'INCOMPLETE';
   const whole = noise.complete ? noise.known : undefined;
   return {
     sensitivityMin: smallest,
@@ -118,7 +121,7 @@ export const checkLevel = (channel: Channel, band: Band | undefined, limits: Lim
     missing: missing.fields,
     lowEnd,
     highEnd,
-    verdict: mismatch ? 'FAIL' : worstVerdict([lowEnd, highEnd]),
+    verdict: worstVerdict([lowEnd, highEnd, modes]),
   };
 };
 

@@ -58,8 +58,12 @@ const TABLE_WORDS: Record<TableName, string> = {
   limits: 'limits',
 };
 
-/** The heading, with its table where another table has the same heading or the reader would look in the wrong one. */
-export const missingLabel = ({ table, key }: MissingField): string => {
+/** The heading, with its table where the reader would look in the wrong one, and a name that no list has. */
+export const missingLabel = (
+  { table, key }: MissingField,
+  named?: Readonly<Record<string, string | undefined>>,
+): string => {
   const { title } = fieldByKey(table, key);
-  return TABLE_WORDS[table] === '' ? title : `${title} (${TABLE_WORDS[table]})`;
+  if (TABLE_WORDS[table] !== '') return `${title} (${TABLE_WORDS[table]})`;
+  return named?.[key] === undefined ? title : `${title} (no “${named[key]}” in its list)`;
 };

@@ -126,7 +126,7 @@ const SENTENCES: Sentences = {
   'noise at 0 Hz': () => 'Noise down to 0 Hz has no end in a rising density: a lowest frequency above 0 Hz would help.',
   'reference sensitivity': () =>
     'The level rests on the reference sensitivity alone, for no thermal deviation is known over this range.',
-  missing: ({ fields }) => `Not known: ${fields.map(missingLabel).join(', ')}.`,
+  missing: ({ fields, named }) => `Not known: ${fields.map((field) => missingLabel(field, named)).join(', ')}.`,
   'not known': ({ what }) => `Not known: ${what.join(', ')}.`,
   unexplained: ({ headline, verdict }) =>
     `${headline.charAt(0).toUpperCase()}${headline.slice(1)} ${verdict}: ${HEADLINE_HELP[headline]}.`.replace(
@@ -143,4 +143,13 @@ const SEVERITY: readonly Verdict[] = ['FAIL', 'INCOMPLETE', 'WARN'];
 
 /** Everything that keeps a row from a plain PASS, worst first; "" when there is nothing. */
 export const reasonText = (findings: readonly Finding[]): string =>
-  SEVERITY.flatMap((verdict) => findings.filter((f) => f.verdict === verdict).map(sentenceOf)).join(' ');
+  SEVERITY.flatMap((verdict) => gapsJoined(findings.filter((f) => f.verdict === verdict)).map(sentenceOf)).join(' ');
+
+/** A field that several headlines lack is told once. */
+const gapsJoined = (findings: readonly Finding[]): readonly Finding[] => {
+  const gaps = findings.filter((finding) => finding.check === 'missing');
+  const [first] = gaps;
+  if (!first || gaps.length === 1) return findings;
+  const fields = [...new Set(gaps.flatMap((gap) => gap.fields))];
+  return [...findings.filter((finding) => finding.check !== 'missing'), { ...first, headline: undefined, fields }];
+};
