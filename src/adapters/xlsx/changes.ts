@@ -1,0 +1,83 @@
+import type { Block, Cell } from '../../functions/define';
+import { cellAddress } from '../../workbook/address';
+import type { Change, RangeAddress } from '../../workbook/port';
+import type { FormulaNames } from './formula-names';
+import { CELL_TEXT, FORMULA_TEXT, LAST_COLUMN, LAST_ROW } from './limits';
+import { refuse } from './refuse';
+import type { CellInput, Effect } from './sheet-effects';
+
+/** A formula as people read it, with '=', and the value it has; a block of values when it fills more than its own cell. */
+export interface FormulaCell {
+  readonly formula: string;
+  readonly value?: Cell | Block;
+}
+export type FileCell = number | string | boolean | null | FormulaCell;
+
+type CellsChange = Extract<Change, { kind: 'cells' }>;
+export type FileChange =
+  Exclude<Change, CellsChange> | (Omit<CellsChange, 'cells'> & { readonly cells: readonly (readonly FileCell[])[] });
+export type FileCellsChange = Extract<FileChange, { kind: 'cells' }>;
+
+/** Only places that a sheet has can be changed. */
+export function checkPlace(sheet: string, { row, column, rows, columns }: RangeAddress): void {
+  const whole =
+    [row, column, rows, columns].every(Number.isInteger) && row >= 0 && column >= 0 && rows > 0 && columns > 0;
+  if (!whole || row + rows > LAST_ROW + 1 || column + columns > LAST_COLUMN + 1)
+    refuse(
+      'unsupported',
+      `Sheet ${sheet} has no such cells (row ${row + 1}, column ${column + 1}, ${rows} by ${columns}).`,
+    );
+}
+
+/** A block of cells as effects; formulas that fill several cells come with what they put into the others. */
+export function cellEffects(change: FileCellsChange, names: FormulaNames): Effect[] {
+  const { sheet, row, column, cells } = change;
+  const columns = Math.max(0, ...cells.map((line) => line.length));
+  if (columns === 0) return [];
+  const range = { row, column, rows: cells.length, columns };
+  checkPlace(sheet, range);
+  const spills: Effect[] = [];
+  const inputs = cells.map((line, r) =>
+    line.map((cell, c) => {
+      const at = { row: row + r, column: column + c };
+      const input = inputOf(cell, `${cellAddress(at.row, at.column)} of sheet ${sheet}`, names);
+      if (input?.kind === 'formula' && input.spill) {
+        const spill = spillEffect(at, (cell as { value: Block }).value);
+        checkPlace(sheet, spill.range);
+        spills.push(spill);
+      }
+      return input;
+    }),
+  );
+  return [{ kind: 'write', range, cells: inputs }, ...spills];
+}
+
+function inputOf(cell: FileCell, where: string, names: FormulaNames): CellInput | null {
+  if (cell === null) return null;
+  const isText = typeof cell === 'string';
+  if (typeof cell === 'object' || (isText && cell.startsWith('=') && cell.length > 1)) {
+    const given: FormulaCell = typeof cell === 'object' ? cell : { formula: cell as string };
+    const formula = names.write(given.formula.replace(/^=/, ''));
+    if (formula.length > FORMULA_TEXT)
+      refuse('too-large', `The formula for cell ${where} has more than ${FORMULA_TEXT} characters.`);
+    if (!isBlock(given.value)) return { kind: 'formula', formula, value: given.value };
+    const rows = given.value.length;
+    const columns = given.value[0]?.length ?? 0;
+    const value = given.value[0]?.[0] ?? null;
+    return rows * columns > 1
+      ? { kind: 'formula', formula, value, spill: { rows, columns } }
+      : { kind: 'formula', formula, value };
+  }
+  if (isText && cell.length > CELL_TEXT)
+    refuse('too-large', `The text for cell ${where} has more than ${CELL_TEXT} characters.`);
+  return { kind: 'constant', value: cell };
+}
+
+const isBlock = (value: Cell | Block | undefined): value is Block => Array.isArray(value);
+
+function spillEffect(at: { row: number; column: number }, values: Block): Effect {
+  const cells = values.map((line, r) =>
+    line.map((value, c): CellInput | undefined => (r === 0 && c === 0 ? undefined : { kind: 'spilled', value })),
+  );
+  return { kind: 'write', range: { ...at, rows: cells.length, columns: cells[0]!.length }, cells };
+}

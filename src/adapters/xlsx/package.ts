@@ -1,0 +1,120 @@
+import type { Codec } from './codec';
+import type { Limits } from './limits';
+import { refuse } from './refuse';
+import { toUtf8 } from './xml-text';
+import { readZip, type ZipEntry } from './zip-read';
+import { freshEntry, writeZip } from './zip-write';
+
+const OLE_HEADER = [0xd0, 0xcf, 0x11, 0xe0];
+/** Unpacked parts up to this size are kept; larger ones are unpacked again when they are read again. */
+const KEEP_BYTES = 2 * 1024 * 1024;
+
+/** The parts of a workbook file by name (names compare without case). Unread parts stay packed, unedited ones are copied. */
+export class Package {
+  private entries = new Map<string, ZipEntry>();
+  private readonly unpacked = new Map<string, Uint8Array>();
+  private readonly original: ReadonlyMap<string, ZipEntry>;
+
+  constructor(
+    bytes: Uint8Array,
+    private readonly codec: Codec,
+    readonly limits: Limits,
+  ) {
+    if (bytes.length > limits.fileBytes)
+      refuse('too-large', `The file has more than ${Math.round(limits.fileBytes / 1_048_576)} MB.`);
+    if (OLE_HEADER.every((byte, n) => bytes[n] === byte))
+      refuse(
+        'protected',
+        'The file is protected by a password or is an old .xls workbook. Remove the password, or save it as .xlsx first.',
+      );
+    for (const entry of readZip(bytes, limits)) this.entries.set(entry.name.toLowerCase(), entry);
+    this.original = new Map(this.entries);
+  }
+
+  has(name: string): boolean {
+    return this.entries.has(name.toLowerCase());
+  }
+
+  /** Part names in the order of the file, as written. */
+  names(): string[] {
+    return [...this.entries.values()].map((entry) => entry.name);
+  }
+
+  /** The bytes of a part, XML parts as UTF-8. */
+  read(name: string): Uint8Array {
+    const key = name.toLowerCase();
+    const entry = this.entries.get(key) ?? refuse('unsupported', `The part ${name} is missing from the file.`);
+    const kept = this.unpacked.get(key);
+    if (kept) return kept;
+    const bytes = toUtf8(this.unpack(entry), entry.name);
+    if (bytes.length <= KEEP_BYTES) this.unpacked.set(key, bytes);
+    return bytes;
+  }
+
+  /** The bytes of an entry of this or another container, checked against its size and check sum. */
+  unpack(entry: ZipEntry): Uint8Array {
+    const raw = entry.method === 0 ? entry.packed : this.codec.inflate(entry.packed, entry.size);
+    if (raw?.length !== entry.size || this.codec.crc32(raw) !== entry.crc)
+      refuse('unsupported', `The part ${entry.name} is damaged: its size or check sum does not fit.`);
+    return raw;
+  }
+
+  /** Adds a part or replaces its content. */
+  write(name: string, bytes: Uint8Array): void {
+    const key = name.toLowerCase();
+    const written = this.entries.get(key)?.name ?? name;
+    const packed = this.codec.deflate(bytes);
+    const smaller = packed.length < bytes.length;
+    const fresh = freshEntry(written, smaller ? 8 : 0, this.codec.crc32(bytes), bytes.length, smaller ? packed : bytes);
+    this.entries.set(key, fresh);
+    this.unpacked.delete(key);
+    if (bytes.length <= KEEP_BYTES) this.unpacked.set(key, bytes);
+  }
+
+  remove(name: string): void {
+    this.entries.delete(name.toLowerCase());
+    this.unpacked.delete(name.toLowerCase());
+  }
+
+  /** A name like `xl/comments3.xml` that no part has yet. */
+  freeName(stem: string, extension: string): string {
+    for (let n = 1; ; n++) if (!this.has(`${stem}${n}.${extension}`)) return `${stem}${n}.${extension}`;
+  }
+
+  /** Runs an edit; when it fails, every part is as before. */
+  atomically<T>(edit: () => T): T {
+    const before = this.entries;
+    this.entries = new Map(before);
+    try {
+      return edit();
+    } catch (error) {
+      this.entries = before;
+      this.unpacked.clear();
+      throw error;
+    }
+  }
+
+  hadPart(name: string): boolean {
+    return this.original.has(name.toLowerCase());
+  }
+
+  /** A part as it was when the file was opened; undefined when it is new. */
+  readOriginal(name: string): Uint8Array | undefined {
+    const entry = this.original.get(name.toLowerCase());
+    return entry && toUtf8(this.unpack(entry), entry.name);
+  }
+
+  /** Names of the parts that differ from the file that was opened. */
+  edited(): string[] {
+    return [...this.entries].filter(([key, entry]) => this.original.get(key) !== entry).map(([, entry]) => entry.name);
+  }
+
+  /** The parts that were taken over as they were, for the check before writing. */
+  untouched(): ReadonlyMap<string, ZipEntry> {
+    return new Map([...this.entries].filter(([key, entry]) => this.original.get(key) === entry));
+  }
+
+  save(): Uint8Array {
+    return writeZip([...this.entries.values()]);
+  }
+}

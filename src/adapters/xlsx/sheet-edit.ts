@@ -1,0 +1,168 @@
+import type { RangeAddress } from '../../workbook/port';
+import { cellAddress } from '../../workbook/address';
+import { overlap, parseRange } from './cell-reference';
+import { setMarks } from './marks-edit';
+import { refuse } from './refuse';
+import { RowsOutOfOrder, SheetDataEdit, type EditContext } from './sheet-data-edit';
+import { resolve, type Effect } from './sheet-effects';
+import type { SheetPlan } from './sheet-plan';
+import {
+  columnSpans,
+  growDimension,
+  placeFor,
+  sectionOf,
+  sectionsNamed,
+  setWidths,
+  styleOfColumn,
+  union,
+  type ColumnSpan,
+  type Section,
+  type SheetLayout,
+} from './sheet-sections';
+import { walkSheet } from './sheet-walk';
+import { Splice } from './splice';
+import { escapeAttribute } from './xml-text';
+import { onOff, prefixed } from './xml-tree';
+import { STRICT, TRANSITIONAL } from './relations';
+
+export type SheetEdit = Pick<SheetPlan, 'effects' | 'widths' | 'marks'>;
+
+export interface SheetEditContext extends EditContext {
+  differential(ink: string, ground: string): number;
+  /** Notes live in parts beside the sheet: given the relation id of its drawing for note boxes, returns that of a new one. */
+  setNotes(place: { relationSpace: string }, drawing: string | undefined): string | undefined;
+}
+
+export interface EditedSheet {
+  readonly bytes: Uint8Array;
+  readonly formulasChanged: boolean;
+  readonly isProtected: boolean;
+}
+
+/** Makes all edits of one sheet in one walk over its part. */
+export function editSheet(bytes: Uint8Array, part: string, edit: SheetEdit, context: SheetEditContext): EditedSheet {
+  try {
+    return editInOrder(bytes, part, edit, context, undefined);
+  } catch (error) {
+    if (!(error instanceof RowsOutOfOrder)) throw error;
+    const existing = new Set<number>();
+    walkSheet(bytes, part, {
+      row({ row }) {
+        if (existing.has(row)) refuse('unsupported', `Sheet ${context.sheet} has row ${row + 1} twice.`);
+        existing.add(row);
+      },
+    });
+    return editInOrder(bytes, part, edit, context, existing);
+  }
+}
+
+function editInOrder(
+  bytes: Uint8Array,
+  part: string,
+  edit: SheetEdit,
+  context: SheetEditContext,
+  existing: ReadonlySet<number> | undefined,
+): EditedSheet {
+  const sections: Section[] = [];
+  const layout: Mutable = {
+    bytes,
+    part,
+    prefix: '',
+    relationSpace: TRANSITIONAL,
+    relationPrefix: undefined,
+    sections,
+    rootEnd: bytes.length,
+  };
+  let spans: ColumnSpan[] = [];
+  let data: SheetDataEdit | undefined;
+  let region = { start: 0, end: 0, selfClosing: false };
+  let cells: Uint8Array = bytes;
+  walkSheet(bytes, part, {
+    root(scanner) {
+      layout.prefix = scanner.prefix() === '' ? '' : `${scanner.prefix()}:`;
+      if (scanner.uri().startsWith('http://purl.oclc.org/')) layout.relationSpace = STRICT;
+      layout.relationPrefix = scanner
+        .allAttributes()
+        .find(([name, value]) => name.startsWith('xmlns:') && value === layout.relationSpace)?.[0]
+        .slice(6);
+    },
+    data(start, openEnd, selfClosing) {
+      sections.push({ local: 'sheetData', start, end: openEnd });
+      spans = columnSpans(layout);
+      region = { start: openEnd, end: openEnd, selfClosing };
+      const style = (column: number): number => styleOfColumn(spans, column);
+      data = new SheetDataEdit(bytes, layout.prefix, edit.effects, context, style, existing, openEnd);
+    },
+    row: (row, scanner) => data!.row(row, scanner),
+    cell: (cell) => data!.cell(cell),
+    rowEnd: (row) => data!.rowEnd(row),
+    dataEnd(closeStart) {
+      region.end = closeStart;
+      cells = data!.finish(closeStart);
+    },
+    section: (local, start, end) => void sections.push(sectionOf(bytes, part, local, start, end)),
+    rootEnd: (closeStart) => void (layout.rootEnd = closeStart),
+  });
+  checkMerges(layout, edit.effects, context.sheet);
+  const splice = new Splice(bytes);
+  replaceCells(splice, region, cells, layout.prefix);
+  setWidths(layout, splice, edit.widths);
+  growDimension(layout, splice, writtenRange(edit.effects));
+  if (edit.marks) setMarks(layout, splice, edit.marks, (ink, ground) => context.differential(ink, ground));
+  const [drawing] = sectionsNamed(layout, 'legacyDrawing');
+  const newDrawing = context.setNotes(layout, drawing && prefixed(drawing, 'id'));
+  if (newDrawing !== undefined) addNoteDrawing(layout, splice, newDrawing);
+  const [protection] = sectionsNamed(layout, 'sheetProtection');
+  return {
+    bytes: splice.apply(),
+    formulasChanged: data!.formulasChanged,
+    isProtected: onOff(protection?.attributes.get('sheet')),
+  };
+}
+
+type Mutable = { -readonly [K in keyof SheetLayout]: SheetLayout[K] };
+
+function replaceCells(
+  splice: Splice,
+  { start, end, selfClosing }: { start: number; end: number; selfClosing: boolean },
+  cells: Uint8Array,
+  prefix: string,
+): void {
+  if (!selfClosing) return splice.replace(start, end, cells);
+  if (cells.length === 0) return;
+  splice.replace(start - 2, start, '>');
+  splice.replace(start, start, cells);
+  splice.replace(start, start, `</${prefix}sheetData>`);
+}
+
+/** Only the first cell of a merged block shows: a value anywhere else in it would be lost from sight. */
+function checkMerges(layout: SheetLayout, effects: readonly Effect[], sheet: string): void {
+  const merges = sectionsNamed(layout, 'mergeCells').flatMap((merge) => merge.children);
+  for (const merge of merges) {
+    const range = parseRange(merge.attributes.get('ref') ?? '');
+    if (!range) continue;
+    for (const effect of effects) {
+      if (effect.kind !== 'write' || !overlap(effect.range, range)) continue;
+      for (let r = Math.max(range.row, effect.range.row); r < range.row + range.rows; r++) {
+        if (r >= effect.range.row + effect.range.rows) break;
+        for (let c = Math.max(range.column, effect.range.column); c < range.column + range.columns; c++) {
+          if (c >= effect.range.column + effect.range.columns) break;
+          if ((r !== range.row || c !== range.column) && resolve(effects, r, c)?.input)
+            refuse('occupied', `Cell ${cellAddress(r, c)} of sheet ${sheet} lies inside a merged block.`);
+        }
+      }
+    }
+  }
+}
+
+function writtenRange(effects: readonly Effect[]): RangeAddress | undefined {
+  const ranges = effects.filter(({ kind }) => kind !== 'clear').map(({ range }) => range);
+  return ranges.length === 0 ? undefined : ranges.reduce(union);
+}
+
+function addNoteDrawing(layout: SheetLayout, splice: Splice, id: string): void {
+  const known = layout.relationPrefix;
+  const declaration = known === undefined ? ` xmlns:r="${layout.relationSpace}"` : '';
+  const xml = `<${layout.prefix}legacyDrawing${declaration} ${known ?? 'r'}:id="${escapeAttribute(id)}"/>`;
+  splice.insert(placeFor(layout, 'legacyDrawing'), xml);
+}

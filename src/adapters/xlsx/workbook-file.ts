@@ -1,0 +1,175 @@
+import type { CellLook, RangeAddress, SheetInfo } from '../../workbook/port';
+import type { FileChange } from './changes';
+import type { Codec } from './codec';
+import { FormulaNames } from './formula-names';
+import { FILE_LIMITS, type Limits } from './limits';
+import { Package } from './package';
+import { refuse } from './refuse';
+import { relationsOf } from './relations';
+import { readSettings, writeSetting } from './settings-part';
+import { readSharedStrings } from './shared-strings';
+import { editSheet } from './sheet-edit';
+import { readSheet, type FileSheetContent, type ReadContext } from './sheet-read';
+import { dependentsOf } from './dependents';
+import { spillMetadata } from './spill-metadata';
+import { planChanges, type SheetPlan } from './sheet-plan';
+import { Styles } from './styles';
+import { tablesOf } from './tables';
+import { updateTablesOf } from './table-headings';
+import { setNotes } from './notes-edit';
+import { verifyEdits, verifyFile } from './verify';
+import { addSheet, calculateOnOpen, dropCalculationOrder, stylesPart } from './workbook-edit';
+import { findWorkbookPart, readWorkbookPart, type SheetEntry, type WorkbookPart } from './workbook-part';
+
+export interface OpenOptions {
+  readonly codec: Codec;
+  /** Names of all our worksheet functions, without their common first word. */
+  readonly functionNames: readonly string[];
+  readonly limits?: Limits;
+}
+
+export const openWorkbook = (bytes: Uint8Array, options: OpenOptions): WorkbookFile => new WorkbookFile(bytes, options);
+
+/** A workbook file in memory. What is not edited is kept byte for byte. */
+export class WorkbookFile {
+  /** Sentences for the user about things that may surprise, each once. */
+  readonly warnings = new Set<string>();
+  private readonly pkg: Package;
+  private readonly names: FormulaNames;
+  private readonly part: string;
+  private readonly touched: { sheet: string; range: RangeAddress }[] = [];
+  private book: WorkbookPart;
+  private strings: readonly string[] | undefined;
+  private styles: Styles | undefined;
+
+  constructor(bytes: Uint8Array, options: OpenOptions) {
+    this.pkg = new Package(bytes, options.codec, options.limits ?? FILE_LIMITS);
+    this.names = new FormulaNames(options.functionNames);
+    this.part = findWorkbookPart(this.pkg);
+    this.book = readWorkbookPart(this.pkg, this.part);
+    if (this.pkg.names().some((name) => name.toLowerCase().startsWith('_xmlsignatures/')))
+      this.warnings.add('The workbook is digitally signed. Saving any change makes the signature invalid.');
+    if (relationsOf(this.pkg, this.part).some(({ kind }) => kind === 'revisionHeaders'))
+      this.warnings.add(
+        'The workbook keeps a log of changes by several people. Changes made here are not in that log.',
+      );
+  }
+
+  get sheets(): readonly SheetInfo[] {
+    return this.book.sheets.map(({ name, active, visible }) => ({ name, active, visible }));
+  }
+
+  readSheet(name: string): FileSheetContent {
+    const { part, name: written } = this.sheet(name);
+    const tables = tablesOf(this.pkg, part).map((table) => ({ name: table.name, range: table.range }));
+    return readSheet(this.pkg.read(part), part, written, tables, this.context());
+  }
+
+  /** Makes all changes, or none when one of them is refused. */
+  edit(changes: readonly FileChange[]): void {
+    try {
+      this.pkg.atomically(() => this.editAll(changes));
+    } finally {
+      this.refresh();
+    }
+  }
+
+  getSetting(key: string): string | undefined {
+    return readSettings(this.pkg, this.part).get(key);
+  }
+
+  setSetting(key: string, json: string | undefined): void {
+    this.pkg.atomically(() => writeSetting(this.pkg, this.part, key, json));
+    this.refresh();
+  }
+
+  /** Cells of the user whose formulas read cells that were changed here, so that their stored values may be out of date. */
+  dependents(): readonly string[] {
+    return dependentsOf(this.pkg, this.book.sheets, this.touched, this.names);
+  }
+
+  /** Asks the program that opens the file next to calculate everything; without the add-in our own values get lost then. */
+  calculateOnOpen(): void {
+    this.pkg.atomically(() => calculateOnOpen(this.pkg, this.part));
+    this.refresh();
+  }
+
+  /** The whole file, after it has been read back and compared with what was opened. */
+  save(): Uint8Array {
+    const bytes = this.pkg.save();
+    verifyFile(this.pkg, bytes);
+    return bytes;
+  }
+
+  private refresh(): void {
+    this.book = readWorkbookPart(this.pkg, this.part);
+    this.styles = undefined;
+  }
+
+  private sheet(name: string): SheetEntry {
+    const found = this.book.sheets.find((sheet) => sheet.name.toLowerCase() === name.toLowerCase());
+    return found ?? refuse('not-found', `The workbook has no sheet ${name}.`);
+  }
+
+  private context(): ReadContext {
+    const { pkg, names, book } = this;
+    this.strings ??= readSharedStrings(pkg, book.sharedStrings);
+    return {
+      strings: this.strings,
+      names,
+      from1904: book.from1904,
+      limits: pkg.limits,
+      isDate: (style) => {
+        if (!this.styles && book.styles !== undefined) this.styles = new Styles(pkg, book.styles);
+        return this.styles?.isDate(style) ?? false;
+      },
+    };
+  }
+
+  private editAll(changes: readonly FileChange[]): void {
+    for (const change of changes)
+      if (
+        change.kind === 'sheet' &&
+        !this.book.sheets.some(({ name }) => name.toLowerCase() === change.name.toLowerCase())
+      ) {
+        addSheet(this.pkg, this.book, change.name);
+        this.book = readWorkbookPart(this.pkg, this.part);
+      }
+    const plans = planChanges(changes, (name) => this.sheet(name), this.names);
+    let styles: Styles | undefined;
+    const allStyles = (): Styles => (styles ??= new Styles(this.pkg, stylesPart(this.pkg, this.book)));
+    let formulasChanged = false;
+    for (const plan of plans) if (this.editOne(plan, allStyles)) formulasChanged = true;
+    styles?.flush();
+    if (formulasChanged) dropCalculationOrder(this.pkg, this.part);
+    verifyEdits(this.pkg, this.part);
+  }
+
+  /** Edits one sheet and the parts that belong to it; true when formulas came or went. */
+  private editOne(plan: SheetPlan, styles: () => Styles): boolean {
+    const { pkg, part: workbook } = this;
+    const { name: sheet, part } = plan.sheet;
+    const before = pkg.read(part);
+    updateTablesOf(pkg, plan, () => readSheet(before, part, sheet, [], this.context()));
+    const { notes } = plan;
+    const edited = editSheet(before, part, plan, {
+      ...this.context(),
+      sheet,
+      styleFor: (base: number, look: CellLook) => styles().styleFor(base, look),
+      differential: (ink: string, ground: string) => styles().differential(ink, ground),
+      spillMetadata: () => spillMetadata(pkg, workbook),
+      setNotes: (place, drawing) => (notes ? setNotes(pkg, { sheet, part, ...place }, notes, drawing) : undefined),
+    });
+    if (edited.isProtected) this.warnings.add(`Sheet ${sheet} is protected; it was changed all the same.`);
+    for (const { kind, range } of plan.effects) if (kind !== 'look') this.touched.push({ sheet, range });
+    if (!sameContent(before, edited.bytes)) pkg.write(part, edited.bytes);
+    return edited.formulasChanged;
+  }
+}
+
+function sameContent(a: Uint8Array, b: Uint8Array): boolean {
+  if (a === b) return true;
+  if (a.length !== b.length) return false;
+  for (let n = 0; n < a.length; n++) if (a[n] !== b[n]) return false;
+  return true;
+}

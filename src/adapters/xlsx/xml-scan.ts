@@ -1,0 +1,304 @@
+import { ATTRIBUTE_BYTES, XML_DEPTH } from './limits';
+import { refuse } from './refuse';
+import { decodeText, isSpace, sameAscii } from './xml-text';
+
+export const END = 0;
+export const OPEN = 1;
+export const CLOSE = 2;
+export const TEXT = 3;
+export type Token = typeof END | typeof OPEN | typeof CLOSE | typeof TEXT;
+
+const LT = 60;
+const GT = 62;
+const SLASH = 47;
+const BANG = 33;
+const QUESTION = 63;
+const EQUALS = 61;
+
+/** Walks over the bytes of an XML part without building anything; offsets allow the caller to cut and splice. */
+export class XmlScanner {
+  token: Token = END;
+  /** Span of the token. For OPEN and CLOSE it runs from '<' to behind '>'. */
+  start: number;
+  end: number;
+  nameStart = 0;
+  localStart = 0;
+  nameEnd = 0;
+  /** An OPEN with this set has no CLOSE. */
+  selfClosing = false;
+  /** Number of elements around this element or text. */
+  level = 0;
+  /** The text is character data between CDATA marks (span without the marks): nothing in it is an entity. */
+  literal = false;
+  /** Offsets of the attributes of the last OPEN, four each: name start, name end, value start, value end. */
+  private attributes = new Int32Array(64);
+  private attributeCount = 0;
+  private readonly open: Int32Array = new Int32Array(2 * XML_DEPTH);
+  private depth = 0;
+  private hadRoot = false;
+  private readonly spaces: { level: number; prefix: string; uri: string }[] = [];
+  private spacesEndNext = false;
+
+  constructor(
+    readonly bytes: Uint8Array,
+    readonly part: string,
+    from = 0,
+    readonly to = bytes.length,
+  ) {
+    this.start = this.end = from;
+    if (from === 0 && bytes[0] === 0xef && bytes[1] === 0xbb && bytes[2] === 0xbf) this.end = 3;
+  }
+
+  next(): Token {
+    if (this.spacesEndNext) this.leaveSpaces();
+    const { bytes, to } = this;
+    for (;;) {
+      const at = this.end;
+      if (at >= to) {
+        if (this.depth > 0 || !this.hadRoot) this.fail('it ends too early');
+        return (this.token = END);
+      }
+      this.start = at;
+      if (bytes[at] !== LT) {
+        if (this.text()) return (this.token = TEXT);
+        continue;
+      }
+      const second = at + 1 < to ? bytes[at + 1] : 0;
+      if (second === SLASH) return this.close();
+      if (second === QUESTION) this.end = this.behind('?>', at + 2);
+      else if (second === BANG) {
+        if (this.has('<!--', at)) this.end = this.behind('-->', at + 4);
+        else if (this.has('<![CDATA[', at)) return this.characters();
+        else refuse('unsupported', `${this.part} has a document type declaration; such files are not read.`);
+      } else return this.openTag();
+    }
+  }
+
+  /** Moves behind the element whose OPEN is the present token and returns where it ends. */
+  skip(): number {
+    if (this.selfClosing) return this.end;
+    const { level } = this;
+    while (this.next() !== CLOSE || this.level !== level);
+    return this.end;
+  }
+
+  local(): string {
+    return decodeText(this.bytes, this.localStart, this.nameEnd, true);
+  }
+
+  is(local: string): boolean {
+    return sameAscii(this.bytes, this.localStart, this.nameEnd, local);
+  }
+
+  prefix(): string {
+    return this.nameStart === this.localStart ? '' : decodeText(this.bytes, this.nameStart, this.localStart - 1, true);
+  }
+
+  /** Namespace of the present OPEN, '' when its prefix is not declared. */
+  uri(): string {
+    return this.uriOf(this.prefix());
+  }
+
+  uriOf(prefix: string): string {
+    for (let n = this.spaces.length - 1; n >= 0; n--) {
+      const space = this.spaces[n]!;
+      if (space.prefix === prefix) return space.uri;
+    }
+    return '';
+  }
+
+  /** How many namespace declarations are in force: lets a caller see cheaply that nothing changed. */
+  get declarations(): number {
+    return this.spaces.length;
+  }
+
+  /** Index of the attribute with this written name, or -1. */
+  attributeAt(name: string): number {
+    for (let n = 0; n < this.attributeCount; n++)
+      if (sameAscii(this.bytes, this.attributes[4 * n]!, this.attributes[4 * n + 1]!, name)) return n;
+    return -1;
+  }
+
+  attribute(name: string): string | undefined {
+    const n = this.attributeAt(name);
+    return n < 0 ? undefined : this.attributeValue(n);
+  }
+
+  attributeValue(n: number): string {
+    return decodeText(this.bytes, this.valueStart(n), this.valueEnd(n)).replace(/[\t\n]/g, ' ');
+  }
+
+  valueStart(n: number): number {
+    return this.attributes[4 * n + 2]!;
+  }
+
+  valueEnd(n: number): number {
+    return this.attributes[4 * n + 3]!;
+  }
+
+  /** Name and value of every attribute, in order. */
+  allAttributes(): [string, string][] {
+    return Array.from({ length: this.attributeCount }, (_, n) => [
+      decodeText(this.bytes, this.attributes[4 * n]!, this.attributes[4 * n + 1]!, true),
+      this.attributeValue(n),
+    ]);
+  }
+
+  textValue(): string {
+    return decodeText(this.bytes, this.start, this.literal ? this.end - 3 : this.end, this.literal);
+  }
+
+  fail(what: string): never {
+    return refuse('unsupported', `${this.part} is damaged near byte ${this.start}: ${what}.`);
+  }
+
+  /** False for the white space around the root. */
+  private text(): boolean {
+    const { bytes, to } = this;
+    let at = this.start;
+    let blank = true;
+    while (at < to && bytes[at] !== LT) {
+      if (blank && !isSpace(bytes[at]!)) blank = false;
+      at++;
+    }
+    this.end = at;
+    if (this.depth > 0) {
+      this.literal = false;
+      this.level = this.depth;
+      return true;
+    }
+    if (!blank) this.fail('text outside the root');
+    return false;
+  }
+
+  private characters(): Token {
+    if (this.depth === 0) this.fail('text outside the root');
+    this.end = this.behind(']]>', this.start + 9);
+    this.start += 9;
+    this.literal = true;
+    this.level = this.depth;
+    return (this.token = TEXT);
+  }
+
+  private close(): Token {
+    const { bytes, to } = this;
+    const from = this.start + 2;
+    if (--this.depth < 0) this.fail('an end without a start');
+    const opened = this.open[2 * this.depth]!;
+    const length = this.open[2 * this.depth + 1]! - opened;
+    let at = from + length;
+    if (at >= to) this.fail('it ends too early');
+    for (let i = 0; i < length; i++) if (bytes[from + i] !== bytes[opened + i]) this.fail('an end that fits no start');
+    while (at < to && isSpace(bytes[at]!)) at++;
+    if (at >= to || bytes[at] !== GT) this.fail('an end that fits no start');
+    this.nameStart = from;
+    this.nameEnd = from + length;
+    this.localStart = this.behindColon(from, from + length);
+    this.end = at + 1;
+    this.level = this.depth;
+    this.selfClosing = false;
+    if (this.spaces.length > 0 && this.spaces[this.spaces.length - 1]!.level === this.level) this.spacesEndNext = true;
+    return (this.token = CLOSE);
+  }
+
+  private openTag(): Token {
+    const { bytes, to } = this;
+    let at = this.start + 1;
+    this.nameStart = this.localStart = at;
+    for (; at < to && isName(bytes[at]!); at++) if (bytes[at] === 58) this.localStart = at + 1;
+    this.nameEnd = at;
+    if (at === this.localStart || !startsName(bytes[this.nameStart]!)) this.fail('a tag without a name');
+    this.attributeCount = 0;
+    let declares = false;
+    for (;;) {
+      const gap = at;
+      while (at < to && isSpace(bytes[at]!)) at++;
+      if (at >= to) this.fail('it ends inside a tag');
+      const byte = bytes[at]!;
+      if (byte === GT || byte === SLASH) break;
+      if (at === gap || !startsName(byte)) this.fail('a broken attribute');
+      if (byte === 120 && this.has('xmlns', at)) declares = true;
+      at = this.readAttribute(at);
+    }
+    this.selfClosing = bytes[at] === SLASH;
+    if (this.selfClosing && (++at >= to || bytes[at] !== GT)) this.fail('a broken tag');
+    this.end = at + 1;
+    if (this.depth === 0 && this.hadRoot) this.fail('a second root');
+    this.hadRoot = true;
+    this.level = this.depth;
+    if (declares) this.enterSpaces();
+    if (this.selfClosing) this.spacesEndNext = declares;
+    else {
+      if (this.depth >= XML_DEPTH) refuse('too-large', `${this.part} is nested more than ${XML_DEPTH} levels deep.`);
+      this.open[2 * this.depth] = this.nameStart;
+      this.open[2 * this.depth + 1] = this.nameEnd;
+      this.depth++;
+    }
+    return (this.token = OPEN);
+  }
+
+  private readAttribute(from: number): number {
+    const { bytes, to } = this;
+    let at = from;
+    while (at < to && isName(bytes[at]!)) at++;
+    const nameEnd = at;
+    while (at < to && isSpace(bytes[at]!)) at++;
+    if (at >= to || bytes[at] !== EQUALS) this.fail('an attribute without a value');
+    at++;
+    while (at < to && isSpace(bytes[at]!)) at++;
+    const quote = at < to ? bytes[at]! : 0;
+    if (quote !== 34 && quote !== 39) this.fail('an attribute without quotes');
+    const value = ++at;
+    while (at < to && bytes[at] !== quote) {
+      if (bytes[at] === LT) this.fail("a '<' inside an attribute");
+      at++;
+    }
+    if (at >= to) this.fail('it ends inside an attribute');
+    if (at - value > ATTRIBUTE_BYTES) refuse('too-large', `${this.part} has an attribute of more than 64 kB.`);
+    const n = 4 * this.attributeCount++;
+    if (n === this.attributes.length) {
+      const larger = new Int32Array(2 * n);
+      larger.set(this.attributes);
+      this.attributes = larger;
+    }
+    this.attributes[n] = from;
+    this.attributes[n + 1] = nameEnd;
+    this.attributes[n + 2] = value;
+    this.attributes[n + 3] = at;
+    return at + 1;
+  }
+
+  private enterSpaces(): void {
+    for (const [name, uri] of this.allAttributes())
+      if (name === 'xmlns' || name.startsWith('xmlns:'))
+        this.spaces.push({ level: this.level, prefix: name.slice(6), uri });
+  }
+
+  private leaveSpaces(): void {
+    while (this.spaces.length > 0 && this.spaces[this.spaces.length - 1]!.level >= this.level) this.spaces.pop();
+    this.spacesEndNext = false;
+  }
+
+  private behindColon(from: number, to: number): number {
+    for (let at = from; at < to; at++) if (this.bytes[at] === 58) return at + 1;
+    return from;
+  }
+
+  private has(text: string, at: number): boolean {
+    return at + text.length <= this.to && sameAscii(this.bytes, at, at + text.length, text);
+  }
+
+  private behind(mark: string, from: number): number {
+    const first = mark.charCodeAt(0);
+    for (let at = this.bytes.indexOf(first, from); at >= 0; at = this.bytes.indexOf(first, at + 1))
+      if (this.has(mark, at)) return at + mark.length;
+    return this.fail(`'${mark}' is missing`);
+  }
+}
+
+/** Name characters as far as they matter here: everything that does not end a name. */
+const NAME = new Uint8Array(256).fill(1);
+for (const byte of [...' \t\r\n/>=<"\'&'].map((c) => c.charCodeAt(0))) NAME[byte] = 0;
+const isName = (byte: number): boolean => NAME[byte] === 1;
+const startsName = (byte: number): boolean =>
+  (byte >= 97 && byte <= 122) || (byte >= 65 && byte <= 90) || byte === 95 || byte === 58 || byte >= 128;
