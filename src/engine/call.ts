@@ -1,6 +1,7 @@
 import { failure, outcome, type Issue, type Outcome } from '../core/issue';
 import { fromSi } from '../core/units';
 import type { AnyFunction, ArgSpec, Cell, ResultSpec } from '../functions/define';
+import { isRepeating, requiredCount } from '../functions/describe';
 import { readArgument, readRangePair, type Argument } from './arguments';
 
 export type Called = { ok: true; value: Cell | Cell[][] } | { ok: false; issue: Issue };
@@ -13,22 +14,16 @@ interface Prepared {
 }
 const prepared = new WeakMap<AnyFunction, Prepared>();
 
-const isOptional = (spec: ArgSpec): boolean =>
-  spec.optional === true ||
-  ('default' in spec && spec.default !== undefined) ||
-  ('forgiving' in spec && spec.forgiving === true);
-
 const prepare = (fn: AnyFunction): Prepared => {
   const known = prepared.get(fn);
   if (known) return known;
   const keys = Object.keys(fn.args);
   const specs = keys.map((key) => fn.args[key] as ArgSpec);
-  const last = specs[specs.length - 1];
   const fresh: Prepared = {
     keys,
     specs,
-    repeats: last !== undefined && 'repeating' in last && last.repeating === true,
-    required: specs.reduce((count, spec, i) => (isOptional(spec) ? count : i + 1), 0),
+    repeats: specs.some(isRepeating),
+    required: requiredCount(fn),
   };
   prepared.set(fn, fresh);
   return fresh;

@@ -15,6 +15,7 @@ import type { Nullable } from '@univerjs/core';
 import { callFunction } from '../../engine/call';
 import { errorValueOf } from '../../engine/errors';
 import type { AnyFunction, ArgSpec, Block, Cell, CellError } from '../../functions/define';
+import { isRepeating, requiredCount } from '../../functions/describe';
 import { NAMESPACE } from '../../functions/index';
 import { describeArgument, exampleOf } from './function-help';
 
@@ -74,19 +75,15 @@ const compute = (fn: AnyFunction, given: readonly BaseValueObject[]): BaseValueO
   }
 };
 
-const isRequired = (spec: ArgSpec): boolean => !spec.optional && !('default' in spec && spec.default !== undefined);
 const MOST_ARGUMENTS = 255;
 
 type FunctionClass = new (name: string) => BaseFunction;
 
 const hostFunction = (fn: AnyFunction): FunctionClass => {
   const specs = Object.values(fn.args) as ArgSpec[];
-  const last = specs[specs.length - 1];
-  const repeats = last !== undefined && 'repeating' in last && last.repeating === true;
-  const lastRequired = specs.reduce((found, spec, i) => (isRequired(spec) ? i + 1 : found), 0);
   return class extends BaseFunction {
-    override minParams = lastRequired;
-    override maxParams = repeats ? MOST_ARGUMENTS : specs.length;
+    override minParams = requiredCount(fn);
+    override maxParams = specs.some(isRepeating) ? MOST_ARGUMENTS : specs.length;
     override calculate(...given: BaseValueObject[]): BaseValueObject {
       return compute(fn, given);
     }
@@ -110,7 +107,7 @@ export const functionDescriptions = (functions: readonly AnyFunction[]): IFuncti
       name,
       detail: describeArgument(spec),
       example: exampleOf(fn, i),
-      require: isRequired(spec) ? 1 : 0,
-      repeat: 'repeating' in spec && spec.repeating ? 1 : 0,
+      require: i < requiredCount(fn) ? 1 : 0,
+      repeat: isRepeating(spec) ? 1 : 0,
     })),
   }));
