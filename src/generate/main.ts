@@ -2,6 +2,7 @@ import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { inflateSync } from 'node:zlib';
 import { FUNCTIONS, NAMESPACE } from '../functions/index';
+import { demoPlan } from './demo-plan';
 import { brokenPromises, grown, type Frozen } from './frozen';
 import { ICON_SIZES, iconPng, iconRaster, iconSvg } from './icons';
 import { customFunctionsMetadata } from './metadata';
@@ -10,7 +11,7 @@ import { END, functionReference, START, withReference } from './reference';
 export interface Output {
   readonly path: string;
   /** The file as it should be, given how it is. */
-  make(existing: Buffer | undefined): Buffer;
+  make(existing: Buffer | undefined, root: string): Buffer | Promise<Buffer>;
   isSame(existing: Buffer, made: Buffer): boolean;
 }
 
@@ -42,6 +43,11 @@ const frozenIds = (existing: Buffer | undefined): Buffer => {
 export const OUTPUTS: readonly Output[] = [
   { path: 'README.md', make: readme, isSame: sameBytes },
   { path: 'test/generate/frozen-ids.json', make: frozenIds, isSame: sameBytes },
+  {
+    path: 'assets/demo-plan.xlsx',
+    make: async (_, root) => Buffer.from(await demoPlan(root)),
+    isSame: sameBytes,
+  },
   { path: 'assets/icons/icon.svg', make: () => Buffer.from(iconSvg()), isSame: sameBytes },
   ...ICON_SIZES.map((size) => ({
     path: `assets/icons/icon-${size}.png`,
@@ -54,12 +60,15 @@ export const OUTPUTS: readonly Output[] = [
 export const functionsJson = (): string => `${JSON.stringify(customFunctionsMetadata(FUNCTIONS), null, 2)}\n`;
 
 /** Writes what has changed, or with `check` only tells. Returns the paths that differ. */
-export const generate = (root: string, check: boolean): string[] =>
-  OUTPUTS.flatMap(({ path, make, isSame }) => {
+export const generate = async (root: string, check: boolean): Promise<string[]> => {
+  const changed: string[] = [];
+  for (const { path, make, isSame } of OUTPUTS) {
     const file = join(root, path);
     const existing = existsSync(file) ? readFileSync(file) : undefined;
-    const made = make(existing);
-    if (existing && isSame(existing, made)) return [];
+    const made = await make(existing, root);
+    if (existing && isSame(existing, made)) continue;
     if (!check) writeFileSync(file, made);
-    return [path];
-  });
+    changed.push(path);
+  }
+  return changed;
+};

@@ -6,7 +6,7 @@ const root = fileURLToPath(new URL('../..', import.meta.url));
 
 try {
   const { generate } = await loadGenerators();
-  const changed = generate(root, check);
+  const changed = await generate(root, check);
   if (changed.length === 0) console.log('Generated files are up to date.');
   else if (check) {
     console.error(`Out of date: ${changed.join(', ')}. Run "npm run generate".`);
