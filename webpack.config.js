@@ -35,6 +35,20 @@ class CopyFiles {
   }
 }
 
+/** Writes functions.json, which tells Excel the functions before it loads them, from the catalogue. */
+class FunctionsJson {
+  apply(compiler) {
+    const { RawSource } = compiler.webpack.sources;
+    compiler.hooks.thisCompilation.tap('FunctionsJson', (compilation) => {
+      compilation.hooks.processAssets.tapPromise('FunctionsJson', async () => {
+        const { loadGenerators } = await import('./src/generate/load.mjs');
+        const { functionsJson } = await loadGenerators();
+        compilation.emitAsset('functions.json', new RawSource(functionsJson()));
+      });
+    });
+  }
+}
+
 module.exports = {
   mode: production ? 'production' : 'development',
   context: __dirname,
@@ -67,7 +81,18 @@ module.exports = {
       chunks: ['workbench'],
       minify: false,
     }),
+    new HtmlWebpackPlugin({
+      template: entry('taskpane.html'),
+      filename: 'taskpane.html',
+      chunks: ['functions', 'taskpane'],
+      chunksSortMode: 'manual',
+      scriptLoading: 'defer',
+      minify: false,
+    }),
+    new FunctionsJson(),
     new CopyFiles([
+      ['manifest.xml', 'manifest.xml'],
+      ...[16, 32, 64, 80].map((size) => [`assets/icons/icon-${size}.png`, `assets/icons/icon-${size}.png`]),
       ['assets/demo-plan.xlsx', 'demo-plan.xlsx'],
       ['assets/icons/icon.svg', 'icon.svg'],
     ]),

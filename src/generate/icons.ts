@@ -10,7 +10,7 @@ interface Shape {
   readonly round?: number;
 }
 
-const TILE = '#0b5d66';
+const TILE = '#0f5c59';
 const STRUCTURE = '#ffffff';
 const SENSOR = '#f6c567';
 const FIELD = 16;

@@ -22,7 +22,7 @@ describe('the icons', () => {
           colours.add(
             raster.toString('hex', row * (1 + 4 * size) + 1 + 4 * column, row * (1 + 4 * size) + 5 + 4 * column),
           );
-      expect([...colours].sort()).toEqual(['0b5d66ff', 'f6c567ff', 'ffffffff']);
+      expect([...colours].sort()).toEqual(['0f5c59ff', 'f6c567ff', 'ffffffff']);
     }
   });
 

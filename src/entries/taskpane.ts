@@ -1,0 +1,22 @@
+import './taskpane.css';
+import { excelHost } from '../adapters/office/host';
+import { officeSpreadsheet } from '../adapters/office/spreadsheet';
+import { mountPane } from '../pane/mount';
+
+const say = (text: string) => {
+  const state = document.getElementById('state');
+  if (state) state.textContent = text;
+};
+
+const start = async () => {
+  // Without Office.js the page keeps its plain text, which says what to do.
+  if (typeof Office === 'undefined') return say('Office.js was not loaded.');
+  const { host } = await Office.onReady();
+  if (host !== Office.HostType.Excel) return say('This page was opened outside Excel.');
+  const pane = document.getElementById('pane');
+  if (!pane) throw new Error('taskpane.html has no element "pane"');
+  pane.replaceChildren();
+  mountPane(pane, officeSpreadsheet(excelHost()));
+};
+
+void start();
