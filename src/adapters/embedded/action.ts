@@ -1,14 +1,15 @@
 import type { IMutationInfo } from '@univerjs/core';
+import { SetRangeValuesMutation } from '@univerjs/sheets';
 import type { Services } from './host';
 
 const own = new WeakSet<object>();
 /** True for the parameters of a change that we made, so that listeners can tell it from a person's. */
 export const isOwnChange = (params: object | undefined): boolean => params !== undefined && own.has(params);
 
-/** The grid keeps and edits the parameters of a change, so the undo list must hold its own copy. */
-const copy = (mutation: IMutationInfo): IMutationInfo => ({
-  id: mutation.id,
-  params: structuredClone(mutation.params) as object,
+/** The grid keeps and edits what it is given, except cells, so the undo list must hold its own copy. */
+const copy = ({ id, params }: IMutationInfo): IMutationInfo => ({
+  id,
+  params: id === SetRangeValuesMutation.id ? { ...params } : (structuredClone(params) as object),
 });
 
 /** One user action: changes run one by one, and all of them are one step on the undo list. */

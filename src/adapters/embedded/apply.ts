@@ -4,6 +4,7 @@ import { Breath } from './breath';
 import { clearNotes, extendTable, makeSheet, setNote, setWidth } from './change-beside-cells';
 import { CellWriter, clearCells, setLook, turnsOf } from './change-cells';
 import { replaceMarks } from './change-marks';
+import { pauseDrawing } from './drawing';
 import type { Services } from './host';
 
 /** The steps of one change; the page gets a turn between them. */
@@ -58,6 +59,7 @@ export const applyChanges = async (
   { onProgress, signal }: ApplyOptions,
 ): Promise<void> => {
   const action = new Action(services, services.workbook().getUnitId());
+  const resumeDrawing = pauseDrawing(services);
   const breath = new Breath();
   try {
     for (const [done, change] of inOrder(changes).entries()) {
@@ -76,6 +78,8 @@ export const applyChanges = async (
     const refusal = new HostProblem('The spreadsheet refused the change. The workbook is as it was.', 'host');
     refusal.cause = problem;
     throw refusal;
+  } finally {
+    resumeDrawing();
   }
   action.finish();
 };

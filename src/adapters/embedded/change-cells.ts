@@ -39,8 +39,8 @@ const wayBack = (action: Action, sheet: Worksheet, cellValue: Matrix): IMutation
   return back;
 };
 
-const runCells = (action: Action, sheet: Worksheet, cellValue: Matrix, trigger?: string): void =>
-  action.run(setCells(action, sheet, cellValue, trigger), wayBack(action, sheet, cellValue));
+const runCells = (action: Action, sheet: Worksheet, cellValue: Matrix): void =>
+  action.run(setCells(action, sheet, cellValue), wayBack(action, sheet, cellValue));
 
 /** Splits a block of rows so that one turn stays short. */
 export function* turnsOf(range: RangeAddress): Generator<RangeAddress> {
@@ -110,5 +110,14 @@ const styleOf = (look: CellLook): IStyleData => ({
   ...(look.wrap !== undefined && { tb: look.wrap ? WRAP : CLIP }),
 });
 
-export const setLook = (action: Action, sheet: Worksheet, range: RangeAddress, look: CellLook): void =>
-  runCells(action, sheet, everyCell(range, { s: styleOf(look) }), SetStyleCommand.id);
+export const setLook = (action: Action, sheet: Worksheet, range: RangeAddress, look: CellLook): void => {
+  const styles = action.services.workbook().getStyles();
+  const looks = (cellValue: Matrix) => setCells(action, sheet, cellValue, SetStyleCommand.id);
+  const former: Record<number, Record<number, ICellData>> = {};
+  for (let row = range.row; row < range.row + range.rows; row++)
+    for (let column = range.column; column < range.column + range.columns; column++) {
+      const s = styles.getStyleByCell(sheet.getCellRaw(row, column));
+      if (s) (former[row] ??= {})[column] = { s };
+    }
+  action.run(looks(everyCell(range, { s: styleOf(look) })), [looks(everyCell(range, { s: null })), looks(former)]);
+};

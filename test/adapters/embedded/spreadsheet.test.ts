@@ -123,6 +123,14 @@ describe('the port over the embedded spreadsheet', () => {
     expect(content.values.map((row) => row[1])).toEqual(['1A1', '2A1', '3A1']);
   });
 
+  it('keeps a formula alive when only its look changes', async () => {
+    const { spreadsheet } = await openWorkbook(workbookOf([[1, '=A1+1']]));
+    const range = { row: 0, column: 0, rows: 1, columns: 3 };
+    await apply(spreadsheet, { kind: 'look', sheet: 'Plan', range, look: { bold: true } });
+    await apply(spreadsheet, cells(0, 0, [[5]]));
+    expect(await valuesOf(spreadsheet)).toEqual([[5, 6]]);
+  });
+
   it('makes one undo step of everything in one action, and undo leads back exactly', async () => {
     const opened = await openWorkbook(sample());
     const { spreadsheet, api } = opened;
@@ -208,6 +216,12 @@ describe('the port over the embedded spreadsheet', () => {
     expect(seen).toEqual([{ sheet: 'Plan', range: { row: 1, column: 1, rows: 2, columns: 1 } }]);
     await api.getActiveWorkbook()?.undo();
     expect(seen.length).toBeGreaterThan(1);
+    seen.length = 0;
+    await api.getActiveWorkbook()?.undo();
+    expect(seen).toContainEqual({ sheet: 'Plan', range: { row: 0, column: 5, rows: 1, columns: 2 } });
+    seen.length = 0;
+    await api.getActiveWorkbook()?.redo();
+    expect(seen).toContainEqual({ sheet: 'Plan', range: { row: 0, column: 5, rows: 1, columns: 2 } });
     const count = seen.length;
     stop();
     api.getActiveWorkbook()?.getActiveSheet().getRange('B2').setValue(9);

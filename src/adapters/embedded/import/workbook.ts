@@ -1,5 +1,6 @@
-import { LocaleType, type IWorkbookData } from '@univerjs/core';
+import { LocaleType, type IWorkbookData, type IWorksheetData } from '@univerjs/core';
 import { DecryptionError, EncryptedFileError, HucreError, readXlsx, type Workbook } from 'hucre';
+import { Breath } from '../breath';
 import { FileProblem, recogniseFile } from './file-kind';
 import { resourcesFromFile } from './resources';
 import { worksheetFromFile } from './sheets';
@@ -28,7 +29,12 @@ export const workbookFromFile = async (bytes: Uint8Array, name: string): Promise
   const color = colorReader(workbook.themeColors);
   const styles = new StyleTable(color);
   const ids = new Map(workbook.sheets.map((sheet, i) => [sheet.name, `sheet-${i + 1}`]));
-  const sheets = workbook.sheets.map((sheet, i) => worksheetFromFile(sheet, `sheet-${i + 1}`, styles, color));
+  const sheets: Partial<IWorksheetData>[] = [];
+  const breath = new Breath();
+  for (const [i, sheet] of workbook.sheets.entries()) {
+    if (breath.due()) await breath.take();
+    sheets.push(worksheetFromFile(sheet, `sheet-${i + 1}`, styles, color));
+  }
   if (sheets.every((sheet) => sheet.hidden) && sheets[0]) sheets[0].hidden = 0;
   const font = workbook.defaultFont;
   return {
