@@ -28,7 +28,8 @@ const takeTolerance = (text: string, marks: Marks): string => {
   if (opened && unit.endsWith(')')) unit = unit.slice(0, -1).trim();
   if (unit !== '%' && unit !== 'dB') return text;
   marks.tolerance = unit === '%' ? found.value / 100 : 10 ** (found.value / 20) - 1;
-  return text.slice(0, opened ? at - 1 : at).trimEnd();
+  const before = text.slice(0, opened ? at - 1 : at).trimEnd();
+  return before.endsWith(',') || before.endsWith(';') ? before.slice(0, -1) : before;
 };
 
 const unwrap = (text: string): string => {

@@ -1,6 +1,7 @@
 import type { Problem, Read, Statistic } from '../issue';
 import { read, unread } from '../issue';
 import { toSi, UNITS, type UnitId } from '../units';
+import { echoes, splitEcho, unbracketed } from './brackets';
 import { LONGEST_TEXT, plainText, shown } from './characters';
 import { isReferredLevel, readReferredLevel } from './referred-level';
 import { takeMarks } from './marks';
@@ -84,6 +85,21 @@ const undecided = (parts: Parts, half: Parts | undefined, unitText: string, give
     : undefined;
 };
 
+const readTwice = (
+  value: string,
+  echo: string,
+  unit: UnitId,
+  given: string,
+  options: ReadingOptions,
+): Read<QuantityReading> => {
+  const first = readPlainQuantity(value, unit, given, options);
+  const second = readPlainQuantity(echo, unit, given, options);
+  if (!first.ok || !second.ok) return first.ok ? second : first;
+  return echoes([first.value.si], [second.value.si])
+    ? first
+    : unread({ code: 'ambiguous', given, readings: [value, echo] });
+};
+
 /** The same for a text that is already in plain characters. */
 export const readPlainQuantity = (
   plain: string,
@@ -94,7 +110,9 @@ export const readPlainQuantity = (
   const { label, quantity } = UNITS[unit];
   const noNumber = unread<QuantityReading>({ code: 'not-a-number', given, unit: label });
   if (quantity === 'frequency' && plain.toUpperCase() === 'DC') return read({ si: 0, assumed: ['DC read as 0 Hz'] });
-  const { bare, marks } = takeMarks(plain);
+  const twice = splitEcho(plain);
+  if (twice) return readTwice(twice.value, twice.echo, unit, given, options);
+  const { bare, marks } = takeMarks(unbracketed(plain));
   if (isReferredLevel(bare)) return readReferredLevel(bare, unit, given, options);
   const spread = splitSpread(bare, options);
   const parts = spread && splitValue(spread.whole, options.decimal);

@@ -3,7 +3,8 @@ import { UNITS, type QuantityName, type UnitId } from '../units';
 import { plainText } from './characters';
 import { remembering } from './memory';
 import { reduce, sameDimensions, type Reduced } from './unit-algebra';
-import { LONGEST_UNIT, spellUnit, type Spelled } from './unit-text';
+import type { Spelled } from './unit-scanner';
+import { LONGEST_UNIT, spellUnit } from './unit-text';
 import { contextOf } from './unit-words';
 
 export type UnitFound =

@@ -1,62 +1,38 @@
 import type { Statistic } from '../issue';
-import { isDigit, isLetter, isSpace } from './characters';
+import { isLetter, isSpace } from './characters';
 import type { Factor } from './unit-bases';
-import { powerAt } from './unit-power';
-import { PREFIX_BY_WORD, unitWord, type Context } from './unit-words';
-
-export type Spelled =
-  | { kind: 'unit'; factors: readonly Factor[]; statistic?: Statistic }
-  | { kind: 'ambiguous'; readings: readonly [string, string] }
-  | { kind: 'unknown' }
-  | { kind: 'malformed' };
+import { UnitScanner, type Spelled } from './unit-scanner';
+import { DEGREES, GLUED, PREFIX_BY_WORD, ROOTS, SCALES, unitWord, type Context } from './unit-words';
 
 /** Longer than any unit a person writes. */
 export const LONGEST_UNIT = 60;
 const DEEPEST = 4;
-const ROOTS = ['sqrt', 'root', 'rt'];
-const DEGREES = new Set(['°', 'deg', 'degs', 'degree', 'degrees']);
-const SCALES: Readonly<Record<string, string>> = {
-  c: 'degC',
-  celsius: 'degC',
-  f: 'degF',
-  fahrenheit: 'degF',
-  k: 'K',
-};
-const GLUED: readonly (readonly [string, Statistic])[] = [
-  ['rms', 'rms'],
-  ['peak', 'peak'],
-  ['pk', 'peak'],
+/** "ms-2", "ms²": nobody writes a squared millisecond. */
+const METRE_PER_SECOND_SQUARED: readonly Factor[] = [
+  ['m', 1],
+  ['s', -2],
 ];
+const raised = (factors: readonly Factor[], power: number): readonly Factor[] =>
+  factors.map(([name, own]) => [name, own * power]);
 
 /** Reads "mV/(m/s^2)", "ug/rtHz", "pC/ms-2", "in-lb" into units and powers. */
-class UnitReader {
-  private at = 0;
+class UnitReader extends UnitScanner {
   private depth = 0;
   private statistic: Statistic | undefined;
-  private failed: Spelled | undefined;
 
   constructor(
-    private readonly text: string,
+    text: string,
     private readonly context: Context,
     /** "a/b c" as a/(b c) instead of (a/b) c. */
     private readonly tight: boolean,
-  ) {}
+  ) {
+    super(text);
+  }
 
   all(): Spelled {
     const factors = this.product();
     if (this.at < this.text.length) this.fail({ kind: 'malformed' });
     return this.failed ?? { kind: 'unit', factors, statistic: this.statistic };
-  }
-
-  /** Keeps the first failure and ends the reading. */
-  private fail(result: Spelled): readonly Factor[] {
-    this.failed ??= result;
-    this.at = this.text.length;
-    return [];
-  }
-
-  private skipSpaces(): void {
-    while (isSpace(this.text[this.at])) this.at++;
   }
 
   private product(): Factor[] {
@@ -82,37 +58,31 @@ class UnitReader {
 
   private term(): readonly Factor[] {
     this.skipSpaces();
-    const start = this.at;
     const char = this.text[this.at];
-    let inner: readonly Factor[];
-    if (char === '(') inner = this.group();
-    else if (char === '√') {
+    if (char === '√') {
       this.at++;
-      return this.term().map(([name, power]) => [name, power / 2]);
-    } else if (char === '1' && !isDigit(this.text[this.at + 1])) {
+      return raised(this.term(), 0.5);
+    }
+    if (this.at === 0 && this.text.startsWith('1/')) {
       this.at++;
       return [];
-    } else {
-      const word = this.word();
-      const rest = ROOTS.find((root) => word.toLowerCase().startsWith(root));
-      if (rest !== undefined) {
-        this.at = start + rest.length;
-        this.skipSpaces();
-        if (this.text[this.at] === '-') this.at++;
-        return this.term().map(([name, power]) => [name, power / 2]);
-      }
-      inner = this.named(word);
-      const power = this.power();
-      // "ms-2", "ms²": nobody writes a squared millisecond.
-      if (word === 'ms' && Math.abs(power) === 2)
-        return [
-          ['m', 1],
-          ['s', -2],
-        ];
-      return inner.map(([name, own]) => [name, own * power]);
     }
+    return char === '(' ? raised(this.group(), this.power()) : this.wordTerm();
+  }
+
+  private wordTerm(): readonly Factor[] {
+    const start = this.at;
+    const word = this.word();
+    const root = ROOTS.find((name) => word.toLowerCase().startsWith(name));
+    if (root !== undefined) {
+      this.at = start + root.length;
+      this.skipSpaces();
+      if (this.text[this.at] === '-') this.at++;
+      return raised(this.term(), 0.5);
+    }
+    const named = this.named(word);
     const power = this.power();
-    return inner.map(([name, own]) => [name, own * power]);
+    return word === 'ms' && Math.abs(power) === 2 ? METRE_PER_SECOND_SQUARED : raised(named, power);
   }
 
   private group(): readonly Factor[] {
@@ -123,25 +93,6 @@ class UnitReader {
     this.at++;
     this.depth--;
     return inner;
-  }
-
-  private word(): string {
-    const from = this.at;
-    const single = this.text[from];
-    if (single !== undefined && '%‰°"'.includes(single)) {
-      this.at++;
-      return single;
-    }
-    while (isLetter(this.text[this.at]) || this.text[this.at] === '_') this.at++;
-    if (this.at === from) {
-      this.fail({ kind: 'malformed' });
-      return '';
-    }
-    const word = this.text.slice(from, this.at);
-    if ((word === 'g' || word === 'G') && this.text.startsWith("'s", this.at)) this.at += 2;
-    const zero = (word === 'g' || word === 'g_') && this.text[this.at] === '0' && !isDigit(this.text[this.at + 1]);
-    if (zero) this.at++;
-    return zero ? 'g0' : word;
   }
 
   private named(word: string): readonly Factor[] {
@@ -185,16 +136,6 @@ class UnitReader {
     const from = this.at - word.length;
     const whole = (instead: string): string => this.text.slice(0, from) + instead + this.text.slice(this.at);
     return this.text.startsWith(word, from) ? [whole(one), whole(other)] : [one, other];
-  }
-
-  private power(): number {
-    const found = powerAt(this.text, this.at);
-    if (!found) {
-      this.fail({ kind: 'malformed' });
-      return 1;
-    }
-    this.at = found.end;
-    return found.power;
   }
 }
 

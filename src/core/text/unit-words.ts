@@ -1,3 +1,4 @@
+import type { Statistic } from '../issue';
 import type { QuantityName } from '../units';
 import { BASES, type Factor, type Sense } from './unit-bases';
 
@@ -30,6 +31,22 @@ const PREFIX_WORDS: Readonly<Record<string, string>> = {
 export const PREFIX_BY_WORD: ReadonlyMap<string, string> = new Map(
   Object.entries(PREFIX_WORDS).map(([letter, word]) => [word, letter]),
 );
+export const ROOTS = ['sqrt', 'root', 'rt'];
+export const DEGREES = new Set(['°', 'deg', 'degs', 'degree', 'degrees']);
+export const SCALES: Readonly<Record<string, string>> = {
+  c: 'degC',
+  celsius: 'degC',
+  f: 'degF',
+  fahrenheit: 'degF',
+  k: 'K',
+};
+/** Statistics written onto the unit itself: "grms", "Vpk". */
+export const GLUED: readonly (readonly [string, Statistic])[] = [
+  ['rms', 'rms'],
+  ['peak', 'peak'],
+  ['pk', 'peak'],
+];
+
 /** Letters that are still the same unit in the other case; S, H and M are not. */
 const EITHER_CASE = new Set('vanckfg');
 

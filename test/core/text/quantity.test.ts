@@ -119,6 +119,9 @@ describe('a quantity as an engineer types it', () => {
     ['1500 rpm', 'Hz', 25],
     ['10 nV/rtHz', 'nV/√Hz', 1e-8],
     ['0.3 g/K', 'mg/K', 2.941995],
+    ['0.8 gram (0.028 oz)', 'gram', 0.0008],
+    ['100 mV/g (10.2 mV/(m/s²))', 'mV/g', 100e-3 / 9.80665],
+    ['(100 ± 10) mV/g', 'mV/g', 100e-3 / 9.80665],
   ])('%s in a field of %s is %s in SI units', (text, unit, expected) => {
     expect(relative(value(text, unit).si, expected)).toBeLessThan(1e-12);
   });
@@ -153,6 +156,7 @@ describe('a quantity as an engineer types it', () => {
     ['100 MV/g', 'mV/g', '100 mV/g', '100 MV/g'],
     ['5 mhz', 'Hz', '5 mHz', '5 MHz'],
     ['60 dB re 1e-6', 'g', 're 0.000001 g', 're 0.000001 in SI units'],
+    ['65 g (800 m/s²)', 'g', '65 g', '800 m/s^2'],
     ['65²', 'g', '65, with a footnote mark', '4225'],
   ])('%s is ambiguous and says both readings', (text, unit, one, other) => {
     expect(problem(text, unit)).toEqual({ code: 'ambiguous', given: text, readings: [one, other] });

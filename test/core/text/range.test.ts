@@ -32,6 +32,10 @@ describe('a range as an engineer types it', () => {
     ['10-20 ms-2', 'g', 10, 20],
     ['10-32 Hz', 'Hz', 10, 32],
     ['121..-54 °C', '°C', -54, 121],
+    ['-54 to +121 °C (-65 to +250 °F)', '°C', -54, 121],
+    ['-54 °C (-65 °F) to 121 °C (250 °F)', '°C', -54, 121],
+    ['(−40…+85) °C', '°C', -40, 85],
+    ['20 Hz–2 kHz, ±5 %', 'Hz', 20, 2000],
     ['1e-3..1e-2 V', 'V', 0.001, 0.01],
   ])('%s', (text, unit, low, high) => {
     const got = range(text, unit);
@@ -56,6 +60,7 @@ describe('a range as an engineer types it', () => {
     ['5-44', '°C'],
     ['10 -20', '°C'],
     ['-54 -20', '°C'],
+    ['-54 to +121 °C (-65 to +350 °F)', '°C'],
     ['1,250-2,500', 'Hz'],
   ])('%s in %s is ambiguous', (text, unit) => {
     expect(readRange(text, unit)).toMatchObject({ ok: false, problem: { code: 'ambiguous', given: text } });
