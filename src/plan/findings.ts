@@ -9,13 +9,16 @@ import { missingField } from './missing';
 import type { Requirement } from './model';
 import type { ChannelSpan } from './span-memory';
 
-/** Findings of one channel, headline by headline, passes included. Built when somebody asks. */
-export const findingsOf = (check: ChannelCheck, limits: Limits): readonly Finding[] => [
-  ...levelFindings(check, limits),
-  ...massFindings(check, limits),
-  ...thermalFindings(check),
-  ...frequencyFindings(check),
-];
+/** Findings of one channel, or of one headline of it, passes included. Built when somebody asks. */
+export const findingsOf = (check: ChannelCheck, limits: Limits, headline?: Headline): readonly Finding[] =>
+  headline ? FINDINGS[headline](check, limits) : Object.values(FINDINGS).flatMap((of) => of(check, limits));
+
+const FINDINGS: Readonly<Record<Headline, (check: ChannelCheck, limits: Limits) => readonly Finding[]>> = {
+  level: (check, limits) => levelFindings(check, limits),
+  mass: (check, limits) => massFindings(check, limits),
+  thermal: (check) => thermalFindings(check),
+  frequency: (check) => frequencyFindings(check),
+};
 
 const notKnown = (headline: Headline, check: ChannelCheck): readonly Finding[] => {
   const { verdict, missing } = check[headline];

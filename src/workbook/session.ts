@@ -1,8 +1,10 @@
 import { fieldByKey } from '../plan/fields';
 import { writeChecks } from './check';
+import { detailOf } from './detail';
 import { describeLists, fieldViews } from './field-views';
 import { mappingJson, parseMapping } from './mapping';
 import { OWN_COLUMNS } from './own-columns';
+import { judgePlan, type JudgedPlan } from './plan-of';
 import type { FieldView, Place, PlanView, RowDetail } from './plan-view';
 import type { ApplyOptions, Spreadsheet } from './port';
 import { limitRowsOf, recognise, type RecognisedTables, type SheetToRead } from './recognise';
@@ -21,6 +23,7 @@ export class PlanSession {
   private tables: RecognisedTables = {};
   private mapping: Mapping = {};
   private results?: Results;
+  private judged?: JudgedPlan;
 
   constructor(private readonly spreadsheet: Spreadsheet) {}
 
@@ -52,13 +55,14 @@ export class PlanSession {
     this.tables = recognise(this.sheets, { mapping: this.mapping });
     const { channels } = this.tables;
     this.results = channels && readResults(channels, this.contentOf(channels.sheet));
+    this.judged = channels && judgePlan(this.tables, (sheet) => this.contentOf(sheet));
     return {
       tables: this.planTables(),
       trouble: channels ? undefined : NO_LIST,
       fields: fieldViews(this.tables, this.mapping),
-      unread: [],
-      across: [],
-      cautions: [],
+      unread: this.judged?.unread ?? [],
+      across: this.judged?.across ?? [],
+      cautions: this.judged?.cautions ?? [],
       results: this.results,
     };
   }
@@ -80,8 +84,10 @@ export class PlanSession {
     await this.spreadsheet.setSetting(MAPPING_SETTING, mappingJson(this.mapping));
   }
 
-  detail(_row: number): RowDetail | undefined {
-    return undefined;
+  /** All that is known of the channel in this row of the sheet. */
+  detail(row: number): RowDetail | undefined {
+    const check = this.judged?.byRow.get(row);
+    return check && this.judged && detailOf(check, this.judged.limits);
   }
 
   goToRow(row: number): Promise<void> {

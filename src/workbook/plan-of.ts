@@ -1,0 +1,75 @@
+import { checkChannels, type ChannelCheck } from '../plan/check';
+import { cautionsFor } from '../plan/cautions';
+import { TABLES, type TableName } from '../plan/fields';
+import { planFromTables } from '../plan/from-tables';
+import type { Limits } from '../plan/limits';
+import { describeMisread, type Misread } from '../plan/misread';
+import { acrossRows } from '../plan/rules-across';
+import { sentenceOf } from '../plan/sentence';
+import type { TableReading } from '../plan/table-reading';
+import type { Notice, Place } from './plan-view';
+import type { SheetContent } from './port';
+import type { RecognisedTables } from './recognise';
+import type { RecognisedTable } from './tables';
+
+/** A plan judged as a whole. Rows are 0-based rows of the channel sheet. */
+export interface JudgedPlan {
+  readonly limits: Limits;
+  readonly byRow: ReadonlyMap<number, ChannelCheck>;
+  readonly unread: readonly Notice[];
+  readonly across: readonly Notice[];
+  readonly cautions: readonly string[];
+}
+
+const readingOf = (table: RecognisedTable, content: SheetContent): TableReading => {
+  const skipped = new Set(table.skippedRows);
+  const rows = [];
+  const at = [];
+  for (let row = table.firstRow; row <= table.lastRow; row++) {
+    if (skipped.has(row)) continue;
+    rows.push(content.values[row - content.row] ?? []);
+    at.push(row + 1);
+  }
+  const columns = new Map(
+    [...table.columns].map(([key, use]) => [key, { ...use, column: use.column - content.column }]),
+  );
+  return { name: table.table, columns, rows, at };
+};
+
+/** The cell that a misreading speaks of. */
+const placeOf = ({ place }: Misread, tables: RecognisedTables): Place | undefined => {
+  if (place.kind !== 'cell' || place.row === undefined) return undefined;
+  const table = tables[place.table];
+  const byKey = table?.columns.get(place.heading);
+  const use = byKey ?? [...(table?.columns.values() ?? [])].find(({ heading }) => heading === place.heading);
+  return table && { sheet: table.sheet, row: place.row - 1, column: use?.column ?? table.firstColumn };
+};
+
+/** Rows that name no purpose are judged as a survey, as our formulas do. */
+const USUAL_PURPOSE = 'survey';
+
+/** Reads the recognised tables as a plan and looks at all of it. */
+export const judgePlan = (tables: RecognisedTables, contentOf: (sheet: string) => SheetContent): JudgedPlan => {
+  const readings = TABLES.flatMap((name: TableName) => {
+    const table = tables[name];
+    return table ? [readingOf(table, contentOf(table.sheet))] : [];
+  });
+  const { plan, misreads, at } = planFromTables(readings);
+  const limits = { ...plan.limits, purpose: plan.limits.purpose ?? USUAL_PURPOSE };
+  const checks = checkChannels(plan.channels, limits);
+  const rowOf = (channel: number): number => (at[channel] ?? 1) - 1;
+  const { channels } = tables;
+  const nameColumn = channels?.columns.get('channel')?.column ?? channels?.firstColumn ?? 0;
+  return {
+    limits,
+    byRow: new Map(checks.map((check, i) => [rowOf(i), check])),
+    unread: misreads.map((misread) => ({ text: describeMisread(misread), at: placeOf(misread, tables) })),
+    across: acrossRows(checks, limits)
+      .filter(({ finding }) => finding.verdict !== 'PASS')
+      .map(({ finding, rows }) => ({
+        text: sentenceOf(finding),
+        at: channels && { sheet: channels.sheet, row: rowOf(rows[0] ?? 0), column: nameColumn },
+      })),
+    cautions: cautionsFor(checks).map(({ caution }) => `${caution.title}. ${caution.text}`),
+  };
+};
