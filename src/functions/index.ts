@@ -27,6 +27,48 @@ import { massLevel } from './mass/mass-level';
 import { massAllowed } from './mass/mass-allowed';
 import { localMassPlate } from './mass/local-mass-plate';
 import { localMassImpedance } from './mass/local-mass-impedance';
+import { massPhase } from './mass/mass-phase';
+import { massRatioAllowed } from './mass/mass-ratio-allowed';
+import { localMassNeeded } from './mass/local-mass-needed';
+import { localMassBeam } from './mass/local-mass-beam';
+import { impedancePlate } from './mass/impedance-plate';
+import { impedanceBeam } from './mass/impedance-beam';
+import { massFrequencyLimit } from './mass/mass-frequency-limit';
+import { localMassModal } from './mass/local-mass-modal';
+import { localMassRigid } from './mass/local-mass-rigid';
+import { massSum } from './mass/mass-sum';
+import { massCountAllowed } from './mass/mass-count-allowed';
+import { massSpread } from './mass/mass-spread';
+import { massSplit } from './mass/mass-split';
+import { peakDrop } from './mass/peak-drop';
+import { peakShiftAllowed } from './mass/peak-shift-allowed';
+import { massRotary } from './mass/mass-rotary';
+import { heightAllowed } from './mass/height-allowed';
+import { wavelengthPlate } from './mass/wavelength-plate';
+import { wavelengthBeam } from './mass/wavelength-beam';
+import { modalDensityPlate } from './mass/modal-density-plate';
+import { modesPlate } from './mass/modes-plate';
+import { mobilityPeak } from './mass/mobility-peak';
+import { cableMass } from './mass/cable-mass';
+import { cableLengthAllowed } from './mass/cable-length-allowed';
+import { cableStiffness } from './mass/cable-stiffness';
+import { cableShift } from './mass/cable-shift';
+import { cableLengthNeeded } from './mass/cable-length-needed';
+import { mountForce } from './mass/mount-force';
+import { mountMargin } from './mass/mount-margin';
+import { mountLevelAllowed } from './mass/mount-level-allowed';
+import { mountStress } from './mass/mount-stress';
+import { massShiftExact } from './mass/mass-shift-exact';
+import { localMassFrf } from './mass/local-mass-frf';
+import { massLevelFrf } from './mass/mass-level-frf';
+import { massCorrection } from './mass/mass-correction';
+import { frfLoaded } from './mass/frf-loaded';
+import { localMassModes } from './mass/local-mass-modes';
+import { modesLoaded } from './mass/modes-loaded';
+import { massLevelExact } from './mass/mass-level-exact';
+import { massAllowedExact } from './mass/mass-allowed-exact';
+import { localMassMember } from './mass/local-mass-member';
+import { localMassGoverning } from './mass/local-mass-governing';
 
 // thermal
 import { thermalBand } from './thermal/thermal-band';
@@ -34,6 +76,24 @@ import { thermalLow } from './thermal/thermal-low';
 import { thermalHigh } from './thermal/thermal-high';
 import { thermalWorst } from './thermal/thermal-worst';
 import { thermalHalfband } from './thermal/thermal-halfband';
+import { thermalDeviation } from './thermal/thermal-deviation';
+import { thermalCurve } from './thermal/thermal-curve';
+import { deviationDecibel } from './thermal/deviation-decibel';
+import { decibelDeviation } from './thermal/decibel-deviation';
+import { thermalCoefficientAllowed } from './thermal/thermal-coefficient-allowed';
+import { thermalCoefficientImplied } from './thermal/thermal-coefficient-implied';
+import { thermalWindow } from './thermal/thermal-window';
+import { thermalSlope } from './thermal/thermal-slope';
+import { thermalResidual } from './thermal/thermal-residual';
+import { thermalUncertaintyAllowed } from './thermal/thermal-uncertainty-allowed';
+import { thermalRamp } from './thermal/thermal-ramp';
+import { cornerForRamp } from './thermal/corner-for-ramp';
+import { rampAllowed } from './thermal/ramp-allowed';
+import { thermalZero } from './thermal/thermal-zero';
+import { thermalDriftAllowed } from './thermal/thermal-drift-allowed';
+import { sensorHeat } from './thermal/sensor-heat';
+import { touchCaution } from './thermal/touch-caution';
+import { thermalLimits } from './thermal/thermal-limits';
 
 // verdict
 import { verdictAtleast } from './verdict/verdict-atleast';
@@ -43,8 +103,23 @@ import { verdictThermal } from './verdict/verdict-thermal';
 import { verdictSpan } from './verdict/verdict-span';
 import { verdictMode } from './verdict/verdict-mode';
 import { missing } from './verdict/missing';
+import { verdictRamp } from './verdict/verdict-ramp';
 
 // trust
+import { uncertaintyCombined } from './trust/uncertainty-combined';
+import { uncertaintyExpanded } from './trust/uncertainty-expanded';
+import { uncertaintyBias } from './trust/uncertainty-bias';
+import { uncertaintyFreedom } from './trust/uncertainty-freedom';
+import { uncertaintyCoverage } from './trust/uncertainty-coverage';
+import { uncertaintyRanking } from './trust/uncertainty-ranking';
+import { uncertaintyAllowed } from './trust/uncertainty-allowed';
+import { uncertaintyStandard } from './trust/uncertainty-standard';
+import { uncertaintyHalfwidth } from './trust/uncertainty-halfwidth';
+import { uncertaintyTransverse } from './trust/uncertainty-transverse';
+import { strainError } from './trust/strain-error';
+import { uncertaintyStatistical } from './trust/uncertainty-statistical';
+import { durationNeeded } from './trust/duration-needed';
+import { misalignmentLoss } from './trust/misalignment-loss';
 
 // choosing
 
@@ -85,6 +160,48 @@ export const FUNCTIONS: readonly AnyFunction[] = [
   massAllowed,
   localMassPlate,
   localMassImpedance,
+  massPhase,
+  massRatioAllowed,
+  localMassNeeded,
+  localMassBeam,
+  impedancePlate,
+  impedanceBeam,
+  massFrequencyLimit,
+  localMassModal,
+  localMassRigid,
+  massSum,
+  massCountAllowed,
+  massSpread,
+  massSplit,
+  peakDrop,
+  peakShiftAllowed,
+  massRotary,
+  heightAllowed,
+  wavelengthPlate,
+  wavelengthBeam,
+  modalDensityPlate,
+  modesPlate,
+  mobilityPeak,
+  cableMass,
+  cableLengthAllowed,
+  cableStiffness,
+  cableShift,
+  cableLengthNeeded,
+  mountForce,
+  mountMargin,
+  mountLevelAllowed,
+  mountStress,
+  massShiftExact,
+  localMassFrf,
+  massLevelFrf,
+  massCorrection,
+  frfLoaded,
+  localMassModes,
+  modesLoaded,
+  massLevelExact,
+  massAllowedExact,
+  localMassMember,
+  localMassGoverning,
 
   // thermal
   thermalBand,
@@ -92,6 +209,24 @@ export const FUNCTIONS: readonly AnyFunction[] = [
   thermalHigh,
   thermalWorst,
   thermalHalfband,
+  thermalDeviation,
+  thermalCurve,
+  deviationDecibel,
+  decibelDeviation,
+  thermalCoefficientAllowed,
+  thermalCoefficientImplied,
+  thermalWindow,
+  thermalSlope,
+  thermalResidual,
+  thermalUncertaintyAllowed,
+  thermalRamp,
+  cornerForRamp,
+  rampAllowed,
+  thermalZero,
+  thermalDriftAllowed,
+  sensorHeat,
+  touchCaution,
+  thermalLimits,
 
   // verdict
   verdictAtleast,
@@ -101,8 +236,23 @@ export const FUNCTIONS: readonly AnyFunction[] = [
   verdictSpan,
   verdictMode,
   missing,
+  verdictRamp,
 
   // trust
+  uncertaintyCombined,
+  uncertaintyExpanded,
+  uncertaintyBias,
+  uncertaintyFreedom,
+  uncertaintyCoverage,
+  uncertaintyRanking,
+  uncertaintyAllowed,
+  uncertaintyStandard,
+  uncertaintyHalfwidth,
+  uncertaintyTransverse,
+  strainError,
+  uncertaintyStatistical,
+  durationNeeded,
+  misalignmentLoss,
 
   // choosing
 

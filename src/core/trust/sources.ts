@@ -13,11 +13,5 @@ export const statisticalUncertainty = (bandwidth: number, duration: number): num
 export const durationForUncertainty = (bandwidth: number, uncertainty: number): number =>
   1 / (4 * bandwidth * uncertainty ** 2);
 
-/** What uncorrelated noise adds to an r.m.s. reading, a fraction; signal-to-noise ratio in dB. */
-export const noiseBias = (signalToNoise: number): number => Math.sqrt(1 + 10 ** (-signalToNoise / 10)) - 1;
-
-/** Signal-to-noise ratio in dB at which noise adds this fraction. */
-export const signalToNoiseForBias = (bias: number): number => -10 * Math.log10((1 + bias) ** 2 - 1);
-
 /** Loss of level by an angle (rad) between the sensor's and the intended axis, 1 − cos. */
 export const misalignmentLoss = (angle: number): number => 1 - Math.cos(angle);
