@@ -24,7 +24,7 @@ console.log('Building …');
 run(process.execPath, [resolve(root, 'src/entries/build.mjs')]);
 
 const { serve } = await import('./serve.mjs');
-const { url } = await serve({ port: Number(process.env.PORT ?? 4100) });
+const { address: url } = await serve(Number(process.env.PORT ?? 4173));
 console.log(`\nThe workbench with the demo plan is open at ${url}\nStop it with Ctrl+C.`);
 
 const opener = { darwin: ['open'], win32: ['cmd', '/c', 'start', ''] }[process.platform] ?? ['xdg-open'];

@@ -17,6 +17,12 @@ const HEADLINE_TITLES: Readonly<Record<(typeof HEADLINES)[number], string>> = {
   frequency: 'Frequency span',
 };
 
+/** Only their titles: the texts stand once, under the cautions of the plan. */
+const cautionLines = ({ cautions }: RowDetail): HTMLElement[] =>
+  cautions.length > 0
+    ? [make('p', { class: 'cw-caution' }, `Mind here: ${cautions.map(({ title }) => title.toLowerCase()).join(', ')}.`)]
+    : [];
+
 export const detailView = (detail: RowDetail): HTMLElement =>
   make(
     'div',
@@ -33,7 +39,7 @@ export const detailView = (detail: RowDetail): HTMLElement =>
       ),
       sentences.length > 0 ? make('ul', {}, ...sentences.map((sentence) => make('li', {}, sentence))) : null,
     ]),
-    ...detail.cautions.map((caution) => make('p', { class: 'cw-caution' }, caution)),
+    ...cautionLines(detail),
   );
 
 const rowView = (result: RowResult, open: boolean, choose: (row: number) => void): HTMLElement =>

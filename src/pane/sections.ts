@@ -1,3 +1,4 @@
+import { PLANNING_AID } from '../plan/cautions';
 import { columnsView } from './columns-view';
 import { countsView, WORST_FIRST } from './counts';
 import { make } from './dom';
@@ -103,6 +104,19 @@ const columnsSection = (state: PaneState): HTMLElement | null => {
   return section;
 };
 
+const cautionsSection = ({ view }: PaneState): HTMLElement | null =>
+  view && view.cautions.length > 0
+    ? folded(
+        'cautions',
+        'Cautions for this plan',
+        String(view.cautions.length),
+        false,
+        ...view.cautions.map(({ title, text }) =>
+          make('p', { class: 'cw-caution' }, make('strong', {}, title), ` ${text}`),
+        ),
+      )
+    : null;
+
 /** The pane from top to bottom. */
 export const sections = (state: PaneState): (HTMLElement | null)[] => {
   const { view } = state;
@@ -117,6 +131,7 @@ export const sections = (state: PaneState): (HTMLElement | null)[] => {
           noticesView(view.unread, (p) => state.go(p)),
         )
       : null,
+    rowsSection(state),
     view?.results && view.across.length > 0
       ? folded(
           'across',
@@ -126,13 +141,8 @@ export const sections = (state: PaneState): (HTMLElement | null)[] => {
           noticesView(view.across, (p) => state.go(p)),
         )
       : null,
-    rowsSection(state),
     columnsSection(state),
-    make(
-      'section',
-      { class: 'cw-foot' },
-      ...(view?.cautions ?? []).map((caution) => make('p', {}, caution)),
-      make('p', {}, 'A planning aid. Verify before the test; it is not a protective function.'),
-    ),
+    cautionsSection(state),
+    make('section', { class: 'cw-foot' }, make('p', {}, PLANNING_AID)),
   ];
 };

@@ -81,5 +81,5 @@ export const detailOf = (check: ChannelCheck, limits: Limits): RowDetail => ({
     lines: LINES[name](check),
     sentences: findingsOf(check, limits, name).map(sentenceOf),
   })),
-  cautions: cautionsFor([check]).map(({ caution }) => `${caution.title}. ${caution.text}`),
+  cautions: cautionsFor([check]).map(({ caution }) => caution),
 });

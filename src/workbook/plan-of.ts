@@ -7,7 +7,7 @@ import { describeMisread, type Misread } from '../plan/misread';
 import { acrossRows } from '../plan/rules-across';
 import { sentenceOf } from '../plan/sentence';
 import type { TableReading } from '../plan/table-reading';
-import type { Notice, Place } from './plan-view';
+import type { CautionView, Notice, Place } from './plan-view';
 import type { SheetContent } from './port';
 import type { RecognisedTables } from './recognise';
 import type { RecognisedTable } from './tables';
@@ -18,7 +18,7 @@ export interface JudgedPlan {
   readonly byRow: ReadonlyMap<number, ChannelCheck>;
   readonly unread: readonly Notice[];
   readonly across: readonly Notice[];
-  readonly cautions: readonly string[];
+  readonly cautions: readonly CautionView[];
 }
 
 const readingOf = (table: RecognisedTable, content: SheetContent): TableReading => {
@@ -70,6 +70,6 @@ export const judgePlan = (tables: RecognisedTables, contentOf: (sheet: string) =
         text: sentenceOf(finding),
         at: channels && { sheet: channels.sheet, row: rowOf(rows[0] ?? 0), column: nameColumn },
       })),
-    cautions: cautionsFor(checks).map(({ caution }) => `${caution.title}. ${caution.text}`),
+    cautions: cautionsFor(checks).map(({ caution }) => caution),
   };
 };

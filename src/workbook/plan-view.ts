@@ -1,4 +1,5 @@
 import type { Verdict } from '../core/verdict';
+import type { Caution } from '../plan/cautions';
 import type { TableName } from '../plan/fields';
 import type { PlanTables } from './row-sources';
 import type { Headline, Results } from './results';
@@ -31,6 +32,8 @@ export interface FieldView {
   readonly choices: readonly { readonly column: number; readonly label: string }[];
 }
 
+export type CautionView = Pick<Caution, 'title' | 'text'>;
+
 /** What the pane shows of a workbook. */
 export interface PlanView {
   readonly tables?: PlanTables;
@@ -39,7 +42,7 @@ export interface PlanView {
   readonly fields: readonly FieldView[];
   readonly unread: readonly Notice[];
   readonly across: readonly Notice[];
-  readonly cautions: readonly string[];
+  readonly cautions: readonly CautionView[];
   readonly results?: Results;
 }
 
@@ -56,5 +59,5 @@ export interface RowDetail {
     readonly lines: readonly DetailLine[];
     readonly sentences: readonly string[];
   }[];
-  readonly cautions: readonly string[];
+  readonly cautions: readonly CautionView[];
 }

@@ -11,7 +11,6 @@ import type {
 } from '../../workbook/port';
 import { applyChanges } from './apply';
 import { Calculation } from './calculation';
-import { rangeOf } from './change-beside-cells';
 import { Services, type Host } from './host';
 import { listenForChanges } from './listen';
 import { addressOf, readSheet } from './read-sheet';
@@ -52,15 +51,15 @@ export class EmbeddedSpreadsheet implements Spreadsheet {
     return turn;
   }
 
-  async select(name: string, range: RangeAddress): Promise<void> {
+  async select(name: string, { row, column, rows, columns }: RangeAddress): Promise<void> {
     const sheet = this.services.sheet(name);
     const workbook = this.services.host.api.getActiveWorkbook();
     const target = workbook?.getSheetBySheetId(sheet.getSheetId());
     if (!workbook || !target) return;
     workbook.setActiveSheet(target);
-    target.setActiveRange(target.getRange(rangeOf(range)));
+    target.setActiveRange(target.getRange(row, column, rows, columns));
     if ('scrollToCell' in target)
-      (target as { scrollToCell(row: number, column: number): void }).scrollToCell(range.row, range.column);
+      (target as { scrollToCell(row: number, column: number): void }).scrollToCell(row, column);
   }
 
   async selection(): Promise<Place | undefined> {
