@@ -25,8 +25,8 @@ export const countsView = (
           'aria-label': `${verdict}: ${results.counts[verdict]}`,
           onclick: () => toggle(verdict),
         },
-        make('span', { class: 'number' }, String(results.counts[verdict])),
-        make('span', { class: 'word' }, verdictMark(verdict), ` ${verdict}`),
+        make('span', { class: 'number' }, verdictMark(verdict), ` ${results.counts[verdict]}`),
+        make('span', { class: 'word' }, verdict),
       ),
     ),
   );

@@ -49,8 +49,10 @@ export class PaneState {
 
   check(): Promise<void> {
     return this.during('Checking', async () => {
+      const isFirst = !this.session.isChecked;
       await this.session.check({ signal: this.stop, onProgress: (done, total) => this.progress(done, total) });
       await this.read();
+      if (isFirst) await this.session.goToResults();
     });
   }
 

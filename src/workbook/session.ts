@@ -3,7 +3,7 @@ import { writeChecks } from './check';
 import { detailOf } from './detail';
 import { describeLists, fieldViews } from './field-views';
 import { mappingJson, parseMapping } from './mapping';
-import { OWN_COLUMNS } from './own-columns';
+import { ownIndex } from './own-columns';
 import { judgePlan, type JudgedPlan } from './plan-of';
 import type { FieldView, Place, PlanView, RowDetail } from './plan-view';
 import type { ApplyOptions, Spreadsheet } from './port';
@@ -90,12 +90,25 @@ export class PlanSession {
     return check && this.judged && detailOf(check, this.judged.limits);
   }
 
+  /** Shows a channel's row: what was chosen for it, and our verdicts beside. */
   goToRow(row: number): Promise<void> {
     const { channels } = this.tables;
     if (!channels) return Promise.resolve();
-    const last = this.results ? this.results.column + OWN_COLUMNS.length : channels.lastColumn + 1;
-    const range = { row, column: channels.firstColumn, rows: 1, columns: last - channels.firstColumn };
-    return this.spreadsheet.select(channels.sheet, range);
+    const first = channels.columns.get('sensor')?.column ?? channels.firstColumn;
+    const last = this.results ? this.results.column + ownIndex('frequencyVerdict') : channels.lastColumn;
+    return this.spreadsheet.select(channels.sheet, {
+      row,
+      column: first,
+      rows: 1,
+      columns: Math.max(1, last - first + 1),
+    });
+  }
+
+  /** Shows the first of our columns. */
+  goToResults(): Promise<void> {
+    const { channels } = this.tables;
+    if (!channels || !this.results) return Promise.resolve();
+    return this.goTo({ sheet: channels.sheet, row: channels.firstRow, column: this.results.column });
   }
 
   goTo({ sheet, row, column }: Place): Promise<void> {
