@@ -1,7 +1,8 @@
-// Serves dist/ to this machine only. Usage: node src/entries/serve.mjs [port]
+// Serves dist/ to this machine only. Usage: node src/entries/serve.mjs [port], or --https for Excel on port 3000
 import { createReadStream } from 'node:fs';
 import { stat } from 'node:fs/promises';
 import { createServer } from 'node:http';
+import { createServer as createSecureServer } from 'node:https';
 import { extname, join, normalize, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
@@ -39,13 +40,21 @@ const HEADERS = {
   'cache-control': 'no-cache',
 };
 
+/** Excel shows the pane in a frame of its own and reads functions.json from elsewhere; taskpane.html brings its own policy. */
+const EXCEL_HEADERS = {
+  'x-content-type-options': 'nosniff',
+  'referrer-policy': 'no-referrer',
+  'access-control-allow-origin': '*',
+  'cache-control': 'no-cache',
+};
+
 const refuse = (response, status, text) =>
   response.writeHead(status, { ...HEADERS, 'content-type': 'text/plain; charset=utf-8' }).end(text);
 
 /** A page elsewhere that points its own name at this machine must not reach the files. */
 const isLoopback = (host = '') => /^(localhost|127\.0\.0\.1|\[::1\])(:\d+)?$/.test(host);
 
-const answer = async (request, response) => {
+const answer = async (request, response, headers) => {
   if (!isLoopback(request.headers.host)) return refuse(response, 403, 'Only for this machine.');
   if (request.method !== 'GET' && request.method !== 'HEAD') return refuse(response, 405, 'Only GET and HEAD.');
   let path;
@@ -61,7 +70,7 @@ const answer = async (request, response) => {
   const found = await stat(file).catch(() => undefined);
   if (!found?.isFile()) return refuse(response, 404, 'Not found.');
   response.writeHead(200, {
-    ...HEADERS,
+    ...headers,
     'content-type': TYPES[extname(file)] ?? 'application/octet-stream',
     'content-length': found.size,
   });
@@ -74,12 +83,30 @@ const answer = async (request, response) => {
 /** Resolves with the server and its address once it listens; port 0 takes a free one. */
 export const serve = (port = 0) =>
   new Promise((resolve, reject) => {
-    const server = createServer((request, response) => void answer(request, response));
+    const server = createServer((request, response) => void answer(request, response, HEADERS));
     server.once('error', reject);
     server.listen(port, '127.0.0.1', () => resolve({ server, address: `http://127.0.0.1:${server.address().port}/` }));
   });
 
+/** The address that manifest.xml names, with a certificate that Microsoft's tool makes for this machine and has it trust. */
+export const serveExcel = async (certificate) => {
+  const { getHttpsServerOptions } = (await import('office-addin-dev-certs')).default;
+  const server = createSecureServer(
+    certificate ?? (await getHttpsServerOptions()),
+    (request, response) => void answer(request, response, EXCEL_HEADERS),
+  );
+  return new Promise((resolve, reject) => {
+    server.once('error', reject);
+    server.listen(3000, 'localhost', () => resolve({ server, address: 'https://localhost:3000/' }));
+  });
+};
+
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
-  const { address } = await serve(Number(process.argv[2] ?? 4173));
-  console.log(`Channelwright workbench: ${address}`);
+  if (process.argv.includes('--https')) {
+    const { address } = await serveExcel();
+    console.log(`Channelwright for Excel: ${address}`);
+  } else {
+    const { address } = await serve(Number(process.argv[2] ?? 4173));
+    console.log(`Channelwright workbench: ${address}`);
+  }
 }
