@@ -1,5 +1,6 @@
 // Finds the outside programs that the tests use as judges, and installs them where Debian's packages can be had.
 import { spawnSync } from 'node:child_process';
+import { pythonWith } from './python.js';
 
 const present = (command, args = ['--version']) => spawnSync(command, args, { stdio: 'ignore' }).status === 0;
 const NEEDED = [
@@ -10,11 +11,11 @@ const NEEDED = [
       Boolean(process.env.CHROMIUM_PATH) || ['chromium', 'chromium-browser', 'google-chrome'].some((c) => present(c)),
   },
   { what: 'LibreOffice Calc', packages: ['libreoffice-calc'], has: () => present('soffice') },
-  { what: 'python3 with scipy', packages: ['python3-scipy'], has: () => present('python3', ['-c', 'import scipy']) },
+  { what: 'python3 with scipy', packages: ['python3-scipy'], has: () => Boolean(pythonWith('scipy')) },
   {
     what: 'python3 with openpyxl and lxml',
     packages: ['python3-openpyxl', 'python3-lxml'],
-    has: () => present('python3', ['-c', 'import openpyxl, lxml']),
+    has: () => Boolean(pythonWith('openpyxl', 'lxml')),
   },
   { what: 'pdftoppm', packages: ['poppler-utils'], has: () => present('pdftoppm', ['-v']) },
   { what: 'fonts', packages: ['fonts-dejavu-core', 'fonts-liberation'], has: () => present('fc-match') },

@@ -26,7 +26,7 @@ const numberHeader: CellStyle = {
 };
 const body = (numFmt: string | undefined, horizontal: 'left' | 'right'): CellStyle => ({
   font: { name: FONT, size: 10, color: { rgb: INK } },
-  alignment: { horizontal, vertical: 'top', ...(horizontal === 'left' ? { indent: 1 } : {}) },
+  alignment: { horizontal, ...(horizontal === 'left' ? { indent: 1 } : {}) },
   border: { bottom: { style: 'hair', color: { rgb: LINE } } },
   ...(numFmt === undefined ? {} : { numFmt }),
 });

@@ -31,13 +31,13 @@ export const OWN_KEYS = [
 ] as const;
 export type OwnKey = (typeof OWN_KEYS)[number];
 
-const number = (heading: string, numberFormat: string, characters = 10) => ({
+const number = (heading: string, numberFormat: string, characters = 12) => ({
   heading,
   numberFormat,
   characters,
   kind: 'number' as const,
 });
-const verdict = (heading: string) => ({ heading, characters: 13, kind: 'verdict' as const });
+const verdict = (heading: string) => ({ heading, characters: 15, kind: 'verdict' as const });
 const line = (heading: string) => ({ heading, characters: 7, kind: 'working' as const, numberFormat: '0' });
 
 const COLUMNS: Readonly<Record<OwnKey, Omit<OwnColumn, 'key'>>> = {

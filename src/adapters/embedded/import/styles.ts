@@ -58,13 +58,16 @@ const ground = (fill: CellStyle['fill'], color: ColorReader, differential: boole
   return differential ? (color(fill.bgColor) ?? color(fill.fgColor)) : (color(fill.fgColor) ?? color(fill.bgColor));
 };
 
+/** A machine without the workbook's font shows a plain one, not the browser's serif. Carlito has Calibri's widths. */
+export const withFallback = (family: string): string => `${family}, Carlito, Arial, sans-serif`;
+
 /** The look of a cell, or of a conditional format (`differential`). */
 export const styleFromFile = (style: CellStyle, color: ColorReader, differential = false): IStyleData => {
   const { font, alignment } = style;
   const bg = ground(style.fill, color, differential);
   const cl = color(font?.color);
   const found: IStyleData = {
-    ...(font?.name && { ff: font.name }),
+    ...(font?.name && { ff: withFallback(font.name) }),
     ...(font?.size && { fs: font.size }),
     ...(font?.bold && { bl: 1 }),
     ...(font?.italic && { it: 1 }),

@@ -4,7 +4,7 @@ import { Breath } from '../breath';
 import { FileProblem, recogniseFile } from './file-kind';
 import { resourcesFromFile } from './resources';
 import { worksheetFromFile } from './sheets';
-import { colorReader, StyleTable } from './styles';
+import { colorReader, StyleTable, withFallback } from './styles';
 
 const parse = async (bytes: Uint8Array): Promise<Workbook> => {
   try {
@@ -42,7 +42,7 @@ export const workbookFromFile = async (bytes: Uint8Array, name: string): Promise
     name,
     appVersion: '0.25.1',
     locale: LocaleType.EN_US,
-    defaultStyle: { ff: font?.name ?? 'Calibri', fs: font?.size ?? 11, vt: 3 },
+    defaultStyle: { ff: withFallback(font?.name ?? 'Calibri'), fs: font?.size ?? 11, vt: 3 },
     styles: styles.styles,
     sheetOrder: sheets.map((sheet) => sheet.id ?? ''),
     sheets: Object.fromEntries(sheets.map((sheet) => [sheet.id, sheet])),
