@@ -1,4 +1,5 @@
 import { CELL_INVERTED_INDEX_CACHE } from '@univerjs/engine-formula';
+import { PATCHED_VERSION } from './engine-version';
 
 type Column = Map<number, unknown>;
 interface LookupIndex {
@@ -6,9 +7,6 @@ interface LookupIndex {
   _cache?: unknown;
   _continueBuildingCache?: Map<string, Map<string, Column>>;
 }
-
-/** The version whose private fields were read; another one keeps its own behaviour. */
-const PATCHED_VERSION = '0.25.1';
 
 /**
  * After each computed cell the engine updates its index for lookups and scans all distinct values of the column for it,

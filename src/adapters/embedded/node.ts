@@ -15,13 +15,15 @@ import { UniverSheetsTablePlugin } from '@univerjs/sheets-table';
 import type { AnyFunction } from '../../functions/define';
 import { FUNCTIONS } from '../../functions/index';
 import { patchLookupIndex } from './cache-patch';
+import { patchDependencyIndex } from './dependency-patch';
+import { engineVersion } from './engine-version';
 import { functionClasses, functionDescriptions } from './functions';
 import type { Host } from './host';
 import { openInGrid } from './open';
 
 /** The same engine and functions as on the page, without a page: for tests and for calculating a file's formulas. */
 export const createHeadless = (functions: readonly AnyFunction[] = FUNCTIONS): Host => {
-  patchLookupIndex('0.25.1');
+  patchLookupIndex(engineVersion());
   const univer = new Univer({ locale: LocaleType.EN_US, locales: {}, logLevel: LogLevel.SILENT });
   univer.registerPlugin(UniverFormulaEnginePlugin, { function: functionClasses(functions) });
   univer.registerPlugin(UniverSheetsPlugin);
@@ -34,6 +36,7 @@ export const createHeadless = (functions: readonly AnyFunction[] = FUNCTIONS): H
   univer.registerPlugin(UniverSheetsTablePlugin);
   univer.registerPlugin(UniverSheetsConditionalFormattingPlugin);
   univer.registerPlugin(UniverSheetsNotePlugin);
+  patchDependencyIndex(univer.__getInjector(), engineVersion());
   return { univer, api: FUniver.newAPI(univer) };
 };
 
