@@ -5,7 +5,12 @@ export const START = '<!-- function reference: made by npm run generate -->';
 export const END = '<!-- end of function reference -->';
 
 const html = (text: string): string =>
-  text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('|', '&#124;');
+  text
+    .replaceAll('&', '&amp;')
+    .replaceAll('<', '&lt;')
+    .replaceAll('>', '&gt;')
+    .replaceAll('|', '&#124;')
+    .replaceAll('*', '&#42;');
 const code = (text: string): string => `<code>${html(text)}</code>`;
 
 const sourceText = (source: Source): string => {
@@ -34,28 +39,27 @@ const shown = (result: Example['result']): string => {
   return (result as readonly (readonly (number | string)[])[]).map((row) => row.join(' · ')).join(' ⏎ ');
 };
 
+/** More are run as tests; two show how a call looks. */
+const EXAMPLES_SHOWN = 2;
+
 const entry = (namespace: string) => (fn: AnyFunction) => {
   const name = `${namespace}.${fn.name}`;
   const rows = Object.entries(fn.args as Record<string, ArgSpec>).map(argumentRow);
-  const examples = fn.examples.map(
-    (example) =>
-      `- ${code(`=${exampleFormula(name, example)}`)} → ${html(shown(example.result))} (${html(example.from)})`,
-  );
+  const examples = fn.examples
+    .slice(0, EXAMPLES_SHOWN)
+    .map(
+      (example) =>
+        `- ${code(`=${exampleFormula(name, example)}`)} → ${html(shown(example.result))} (${html(example.from)})`,
+    );
   return [
     `<details><summary>${code(`${name}(${signatureOf(fn)})`)} → ${html(resultUnitOf(fn))}<br>${html(fn.summary)}</summary>`,
     '',
-    code(fn.equation),
+    `${code(fn.equation)}<br>Result: ${html(resultText(fn))}<br>Valid: ${html(fn.validity)}<br>Source: ${html(sourceText(fn.source))}.`,
     '',
-    '| argument | meaning | unit | limits | if blank |',
-    '|---|---|---|---|---|',
-    ...rows,
-    '',
-    `Result: ${html(resultText(fn))}`,
-    `Valid: ${html(fn.validity)}`,
-    `Source: ${html(sourceText(fn.source))}.`,
-    '',
+    ...(rows.length > 0
+      ? ['| argument | meaning | unit | limits | if blank |', '|---|---|---|---|---|', ...rows, '']
+      : []),
     ...examples,
-    '',
     '</details>',
   ].join('\n');
 };
@@ -66,7 +70,9 @@ export const functionReference = (functions: readonly AnyFunction[], namespace: 
   return families
     .map((family) => {
       const members = functions.filter((fn) => fn.family === family);
-      return [`### ${family[0]?.toUpperCase()}${family.slice(1)}`, ...members.map(entry(namespace))].join('\n\n');
+      return [`### ${family[0]?.toUpperCase()}${family.slice(1)}`, members.map(entry(namespace)).join('\n')].join(
+        '\n\n',
+      );
     })
     .join('\n\n');
 };

@@ -11,8 +11,8 @@ describe('the function reference', () => {
       expect(reference).toContain(`<code>${NAMESPACE}.${fn.name}(${signatureOf(fn)})</code>`);
       for (const arg of Object.keys(fn.args)) expect(reference).toContain(`| <code>${arg}</code> |`);
     }
-    expect(reference.match(/^Source: .+\.$/gm)).toHaveLength(FUNCTIONS.length);
-    expect(reference.match(/^Valid: .+$/gm)).toHaveLength(FUNCTIONS.length);
+    expect(reference.match(/<br>Source: .+\.$/gm)).toHaveLength(FUNCTIONS.length);
+    expect(reference.match(/<br>Valid: .+<br>/gm)).toHaveLength(FUNCTIONS.length);
   });
 
   it('keeps every table row at five columns, whatever signs a text holds', () => {
