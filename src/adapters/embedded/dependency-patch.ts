@@ -33,21 +33,28 @@ const placesOf = (ranges: Tree['rangeList']): string =>
     .map(({ sheetId, range }) => `${sheetId}:${range.startRow},${range.startColumn},${range.endRow},${range.endColumn}`)
     .join(';');
 
+/** Puts off the indexing of formulas until it is told to do them, resting in between. */
+export interface DependencyIndex {
+  defer(): void;
+  flush(rest: () => Promise<void>): Promise<void>;
+}
+
 /**
  * At each calculation the engine puts the ranges that every formula reads into its index again, each time beside the
  * old ones, so that an edit costs more the longer a workbook is open; and it builds the list of ranges anew for each
  * of its entries. With this the index takes a formula only when it is new or reads other ranges than before.
- * Returns whether the patch is in place.
+ * Returns undefined for an engine it was not written for, which then stays as it is.
  */
-export const patchDependencyIndex = (injector: Injector, version: string): boolean => {
-  if (version !== PATCHED_VERSION) return false;
+export const patchDependencyIndex = (injector: Injector, version: string): DependencyIndex | undefined => {
+  if (version !== PATCHED_VERSION) return undefined;
   const manager = injector.get(IDependencyManagerService) as unknown as Manager & Record<string, unknown>;
   const methods = [...FORGETTING, 'addDependencyRTreeCache', 'removeFormulaDependency', 'getFormulaDependency'];
-  if (methods.some((name) => typeof manager[name] !== 'function')) return false;
+  if (methods.some((name) => typeof manager[name] !== 'function')) return undefined;
 
   const indexed = new Map<number, string>();
   const add = manager.addDependencyRTreeCache.bind(manager);
-  manager.addDependencyRTreeCache = (tree) => {
+  let deferred: Tree[] | undefined;
+  const addOnce = (tree: Tree) => {
     const ranges = tree.rangeList;
     const places = placesOf(ranges);
     if (indexed.get(tree.treeId) === places) return;
@@ -56,6 +63,10 @@ export const patchDependencyIndex = (injector: Injector, version: string): boole
     if (isComputed) Object.defineProperty(tree, 'rangeList', { value: ranges, configurable: true });
     add(tree);
     if (isComputed) Reflect.deleteProperty(tree, 'rangeList');
+  };
+  manager.addDependencyRTreeCache = (tree) => {
+    if (deferred) deferred.push(tree);
+    else addOnce(tree);
   };
   const remove = manager.removeFormulaDependency.bind(manager);
   manager.removeFormulaDependency = (unit, sheet, row, column) => {
@@ -70,5 +81,17 @@ export const patchDependencyIndex = (injector: Injector, version: string): boole
       return original(...args);
     };
   }
-  return true;
+  return {
+    defer() {
+      deferred = [];
+    },
+    async flush(rest) {
+      const trees = deferred ?? [];
+      deferred = undefined;
+      for (const tree of trees) {
+        addOnce(tree);
+        await rest();
+      }
+    },
+  };
 };

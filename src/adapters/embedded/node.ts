@@ -14,16 +14,13 @@ import { UniverSheetsNumfmtPlugin } from '@univerjs/sheets-numfmt';
 import { UniverSheetsTablePlugin } from '@univerjs/sheets-table';
 import type { AnyFunction } from '../../functions/define';
 import { FUNCTIONS } from '../../functions/index';
-import { patchLookupIndex } from './cache-patch';
-import { patchDependencyIndex } from './dependency-patch';
-import { engineVersion } from './engine-version';
+import { patchEngine } from './engine-patches';
 import { functionClasses, functionDescriptions } from './functions';
 import type { Host } from './host';
 import { openInGrid } from './open';
 
 /** The same engine and functions as on the page, without a page: for tests and for calculating a file's formulas. */
 export const createHeadless = (functions: readonly AnyFunction[] = FUNCTIONS): Host => {
-  patchLookupIndex(engineVersion());
   const univer = new Univer({ locale: LocaleType.EN_US, locales: {}, logLevel: LogLevel.SILENT });
   univer.registerPlugin(UniverFormulaEnginePlugin, { function: functionClasses(functions) });
   univer.registerPlugin(UniverSheetsPlugin);
@@ -36,7 +33,7 @@ export const createHeadless = (functions: readonly AnyFunction[] = FUNCTIONS): H
   univer.registerPlugin(UniverSheetsTablePlugin);
   univer.registerPlugin(UniverSheetsConditionalFormattingPlugin);
   univer.registerPlugin(UniverSheetsNotePlugin);
-  patchDependencyIndex(univer.__getInjector(), engineVersion());
+  patchEngine(univer.__getInjector());
   return { univer, api: FUniver.newAPI(univer) };
 };
 

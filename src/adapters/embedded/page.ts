@@ -23,9 +23,7 @@ import '@univerjs/preset-sheets-note/lib/index.css';
 import '@univerjs/preset-sheets-sort/lib/index.css';
 import '@univerjs/preset-sheets-table/lib/index.css';
 import { FUNCTIONS } from '../../functions/index';
-import { patchLookupIndex } from './cache-patch';
-import { patchDependencyIndex } from './dependency-patch';
-import { engineVersion } from './engine-version';
+import { patchEngine } from './engine-patches';
 import { functionClasses, functionDescriptions } from './functions';
 import type { Host } from './host';
 import { pluginsByName, type PluginEntry } from './plugins';
@@ -49,7 +47,6 @@ const PLAIN_TABLE = { name: 'chan-plain', style: {} };
 
 /** Builds the spreadsheet inside the element with this id. It has no workbook yet. */
 export const createGrid = (container: string): Host => {
-  patchLookupIndex(engineVersion());
   const univer = new Univer({
     theme: { ...defaultTheme, primary: ACCENT },
     locale: LocaleType.EN_US,
@@ -92,7 +89,7 @@ export const createGrid = (container: string): Host => {
   const tableUi = plugins.get('SHEET_TABLE_UI_PLUGIN');
   if (tableUi) tableUi.options = { hideAnchor: true };
   plugins.forEach(({ plugin, options }) => univer.registerPlugin(plugin, options as never));
-  patchDependencyIndex(univer.__getInjector(), engineVersion());
+  patchEngine(univer.__getInjector());
   return { univer, api: FUniver.newAPI(univer) };
 };
 
