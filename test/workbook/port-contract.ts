@@ -226,7 +226,7 @@ export const describePort = (name: string, open: (sheets: readonly SeedSheet[]) 
     it('takes new columns into a table, where the host keeps tables', async () => {
       const table = { name: 'Plan', range: at(0, 0, 4, 3) };
       const spreadsheet = await start({ ...PLAN, table });
-      const hasTables = (await spreadsheet.readSheet('Channels')).tables.length > 0;
+      if ((await spreadsheet.readSheet('Channels')).tables.length === 0) return;
       await apply(cells('Channels', 0, 3, [['Verdict'], ['PASS'], ['PASS'], [null]]), {
         kind: 'extend-table',
         sheet: 'Channels',
@@ -234,7 +234,16 @@ export const describePort = (name: string, open: (sheets: readonly SeedSheet[]) 
         columns: 1,
       });
       const { tables } = await spreadsheet.readSheet('Channels');
-      if (hasTables) expect(tables).toEqual([{ name: 'Plan', range: at(0, 0, 4, 4) }]);
+      expect(tables).toEqual([{ name: 'Plan', range: at(0, 0, 4, 4) }]);
+    });
+
+    it('refuses a missing table before anything is written', async () => {
+      await start();
+      const extend: Change = { kind: 'extend-table', sheet: 'Channels', table: 'Nowhere', columns: 1 };
+      const problem = await problemOf(apply(cells('Channels', 1, 0, [['gone']]), extend));
+      expect(problem.code).toBe('not-found');
+      expect(problem.message).toContain('Nowhere');
+      expect(await valueAt('Channels', 1, 0)).toBe('wing root');
     });
 
     it('refuses a missing sheet before anything is written', async () => {

@@ -109,13 +109,10 @@ class Action {
     rangeOf(sheet, range).clear('All');
   }
 
-  /** Where this cannot be done (a host before ExcelApi 1.13, a table gone by now) the columns work beside it as well. */
+  /** Hosts before ExcelApi 1.13 cannot: the columns then stand beside the table, where they work as well. */
   private async extendTable(sheet: Excel.Worksheet, { table: name, columns }: Of<'extend-table'>): Promise<void> {
     if (!this.host.supports(SETS.tableResize)) return;
-    const table = sheet.tables.getItemOrNullObject(name);
-    table.load('name');
-    await this.batch.send();
-    if (table.isNullObject) return;
+    const table = sheet.tables.getItem(name);
     const range = table.getRange();
     range.load('rowIndex,columnIndex,rowCount,columnCount');
     await this.batch.send();

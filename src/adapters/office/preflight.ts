@@ -49,12 +49,21 @@ export const preflight = async (
     if (first?.kind !== 'sheet') throw missingSheet(name);
   }
   found.forEach(({ sheet }) => sheet.protection.load('protected'));
+  const sheets = new Map(found.map(({ key, sheet }) => [key, sheet]));
+  const tables = changes.flatMap((change) => {
+    const sheet = change.kind === 'extend-table' && sheets.get(sameName(change.sheet));
+    return sheet ? [{ change, table: sheet.tables.getItemOrNullObject(change.table) }] : [];
+  });
+  tables.forEach(({ table }) => table.load('name'));
   context.workbook.protection.load('protected');
   await context.sync();
+  for (const { change, table } of tables)
+    if (table.isNullObject)
+      throw new HostProblem(`The sheet “${change.sheet}” has no table “${change.table}”.`, 'not-found');
   // A sheet that is only asked for and is there already stays as it is.
   const touched = new Set(changes.filter(({ kind }) => kind !== 'sheet').map((change) => sameName(sheetOf(change))));
   for (const { key, name, sheet } of found)
     refuseProtected(`The sheet “${name}”`, touched.has(key) && sheet.protection.protected);
   refuseProtected('The structure of this workbook', absent.length > 0 && context.workbook.protection.protected);
-  return new Map(found.map(({ key, sheet }) => [key, sheet]));
+  return sheets;
 };

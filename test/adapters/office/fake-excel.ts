@@ -417,6 +417,7 @@ export class FakeExcel implements OfficeHost {
           {
             items: (sheet, inner) => sheet.tables.map((table) => inner.child(this.table, () => ({ sheet, table }))),
             members: (inner) => ({
+              getItem: (name: string) => inner.child(this.table, (sheet) => tableOf(sheet, name)),
               getItemOrNullObject: (name: string) => inner.child(this.table, (sheet) => tableOf(sheet, name), true),
             }),
           },
