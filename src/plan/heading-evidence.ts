@@ -8,16 +8,24 @@ import { isPlausible } from './words/plausible';
 /** A cell as any host hands it over. */
 export type CellValue = number | string | boolean | null | { readonly error: string };
 
-const SAMPLE = 200;
+/** Enough different values to tell a frequency from a mass; a list repeats most of its cells. */
+const SAMPLE = 40;
+const samples = new WeakMap<readonly CellValue[], readonly (number | string)[]>();
 
-/** The cells that say something: not blank, not "n/a", no errors. At most 200, spread over the column. */
+/** Different cells that say something: not blank, not "n/a", no errors; spread over the column. */
 export const sampleOf = (cells: readonly CellValue[]): readonly (number | string)[] => {
-  const step = Math.max(1, Math.floor(cells.length / SAMPLE));
-  return cells
-    .filter((_, index) => index % step === 0)
-    .filter(
-      (cell): cell is number | string => typeof cell === 'number' || (typeof cell === 'string' && !isAbsentText(cell)),
+  let sample = samples.get(cells);
+  if (!sample) {
+    const told = new Set(
+      cells.filter(
+        (cell): cell is number | string => typeof cell === 'number' || (typeof cell === 'string' && !isAbsentText(cell)),
+      ),
     );
+    const step = Math.max(1, Math.ceil(told.size / SAMPLE));
+    sample = [...told].filter((_, index) => index % step === 0);
+    samples.set(cells, sample);
+  }
+  return sample;
 };
 
 const share = <T>(items: readonly T[], holds: (item: T) => boolean): number =>

@@ -1,3 +1,4 @@
+import type { Cell } from '../functions/define';
 import { TABLES, type TableName } from '../plan/fields';
 import { foldWords } from '../plan/heading-text';
 import { matchHeadings, type HeadingMatches } from '../plan/headings';
@@ -55,16 +56,25 @@ const contextWords = ({ cells, headerRow, headings, listObject }: HeaderCandidat
   return new Set(words);
 };
 
-const columnCells = ({ cells, headerRow, headerRows, lastRow }: HeaderCandidate, column: number) => {
-  const first = headerRow + headerRows;
-  const end = Math.min(cells.endRow, (lastRow ?? Infinity) + 1, first + EVIDENCE_ROWS);
-  return Array.from({ length: Math.max(0, end - first) }, (_, i) => cells.at(first + i, column));
+const columnsBelow = new WeakMap<HeaderCandidate, readonly (readonly Cell[])[]>();
+
+/** The cells below each heading, the same arrays for every table that the header is tried as. */
+const cellsBelow = (header: HeaderCandidate): readonly (readonly Cell[])[] => {
+  let columns = columnsBelow.get(header);
+  if (!columns) {
+    const { cells, headerRow, headerRows, lastRow } = header;
+    const first = headerRow + headerRows;
+    const end = Math.min(cells.endRow, (lastRow ?? Infinity) + 1, first + EVIDENCE_ROWS);
+    columns = [...header.headings.keys()].map((column) =>
+      Array.from({ length: Math.max(0, end - first) }, (_, i) => cells.at(first + i, column)),
+    );
+    columnsBelow.set(header, columns);
+  }
+  return columns;
 };
 
 const readAs = (table: TableName, header: HeaderCandidate, info: SheetInfo, isAsked: boolean): Reading | undefined => {
-  const places = [...header.headings.keys()];
-  const columns = places.map((column) => columnCells(header, column));
-  const matches = matchHeadings(table, [...header.headings.values()], { columns });
+  const matches = matchHeadings(table, [...header.headings.values()], { columns: cellsBelow(header) });
   const { key, telling, fields } = SHAPE[table];
   const named = [...contextWords(header)].some((word) => TABLE_WORDS.get(table)?.has(word));
   const keyConfidence = matches.columns.get(key)?.confidence ?? 0;
