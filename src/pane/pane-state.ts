@@ -40,7 +40,7 @@ export class PaneState {
   async follow(): Promise<void> {
     try {
       await this.session.settled();
-      await this.read();
+      await this.read('edit');
     } catch (error) {
       this.problem = sentenceOf(error);
     }
@@ -94,8 +94,8 @@ export class PaneState {
     void this.reporting(this.session.goTo(place));
   }
 
-  private async read(): Promise<void> {
-    this.view = await this.session.read();
+  private async read(after: 'opening' | 'edit' = 'opening'): Promise<void> {
+    this.view = await this.session.read(after);
     if (this.openRow !== undefined) this.detail = this.session.detail(this.openRow);
   }
 

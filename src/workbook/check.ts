@@ -1,7 +1,7 @@
 import { VERDICTS, type Verdict } from '../core/verdict';
 import { findOwnBlock, OWN_COLUMNS, ownIndex } from './own-columns';
 import { rangeAddress } from './address';
-import { rowFormulas } from './formulas';
+import { rowWriter } from './formulas';
 import {
   HostProblem,
   type ApplyOptions,
@@ -77,9 +77,8 @@ export const checkChanges = (tables: PlanTables, content: SheetContent): readonl
   const rows = lastRow - firstRow + 1;
   const skipped = new Set(skippedRows);
   const blank = OWN_COLUMNS.map(() => null);
-  const formulas = Array.from({ length: rows }, (_, i) =>
-    skipped.has(firstRow + i) ? blank : rowFormulas(tables, column, firstRow + i),
-  );
+  const write = rowWriter(tables, column);
+  const formulas = Array.from({ length: rows }, (_, i) => (skipped.has(firstRow + i) ? blank : write(firstRow + i)));
   const block = (at: number, height: number, first = 0, width = OWN_COLUMNS.length) => ({
     row: at,
     column: column + first,

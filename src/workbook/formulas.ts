@@ -1,7 +1,15 @@
 import { DEFAULT_LIMITS, type Bound } from '../plan/limits';
 import { fieldByKey } from '../plan/fields';
 import { OWN_KEYS, type OwnKey } from './own-columns';
-import { LINE_KEYS, quoted, rowSources, type LookupTable, type PlanTables, type RowSources } from './row-sources';
+import {
+  LINE_KEYS,
+  quoted,
+  ROW_NUMBER,
+  rowSources,
+  type LookupTable,
+  type PlanTables,
+  type RowSources,
+} from './row-sources';
 
 type Expression = string | undefined;
 
@@ -256,8 +264,12 @@ const WRITERS: Readonly<Record<OwnKey, Writer>> = {
   },
 };
 
-/** Our cells of one channel row, in the order of OWN_COLUMNS: readable formulas that refer to the row and look properties up. */
-export const rowFormulas = (tables: PlanTables, ownColumn: number, row: number): string[] => {
-  const from = rowSources(tables, ownColumn, row);
-  return OWN_KEYS.map((key) => `=${WRITERS[key](from)}`);
+/**
+ * Writes our cells of a channel row (0-based), in the order of OWN_COLUMNS: readable formulas that refer to the row and
+ * look properties up. All rows have the same formulas but for the row's number, so they are worked out once.
+ */
+export const rowWriter = (tables: PlanTables, ownColumn: number): ((row: number) => string[]) => {
+  const from = rowSources(tables, ownColumn);
+  const pieces = OWN_KEYS.map((key) => `=${WRITERS[key](from)}`.split(ROW_NUMBER));
+  return (row) => pieces.map((parts) => parts.join(String(row + 1)));
 };

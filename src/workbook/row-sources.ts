@@ -16,7 +16,7 @@ export interface PlanTables {
 }
 export type LookupTable = 'sensors' | 'mounts' | 'cables' | 'inputs';
 
-/** Writes the expressions by which one row reaches its data. Rows are 0-based; formulas are en-US A1. */
+/** Writes the expressions by which a row reaches its data, with a mark for its number. Formulas are en-US A1. */
 export interface RowSources {
   /** The channel row's cell in the field's documented unit, or undefined when no column holds it. */
   channel(key: string): string | undefined;
@@ -60,10 +60,13 @@ const inFieldUnit = (expression: string, use: ColumnUse, field: Field): string =
 const columnRange = (table: RecognisedTable, column: number): string =>
   `${sheetPrefix(table.sheet)}${fixedCell(table.firstRow, column)}:${fixedCell(table.lastRow, column)}`;
 
-export const rowSources = (tables: PlanTables, ownColumn: number, row: number): RowSources => {
-  const own = (key: OwnKey): string => `$${columnLetters(ownColumn + OWN_KEYS.indexOf(key))}${row + 1}`;
+/** Stands for the row's number in a formula until it is known. */
+export const ROW_NUMBER = '\uE000';
+
+export const rowSources = (tables: PlanTables, ownColumn: number): RowSources => {
+  const own = (key: OwnKey): string => `$${columnLetters(ownColumn + OWN_KEYS.indexOf(key))}${ROW_NUMBER}`;
   const use = (table: TableName, key: string): ColumnUse | undefined => tables[table]?.columns.get(key);
-  const rowCell = (found: ColumnUse): string => `$${columnLetters(found.column)}${row + 1}`;
+  const rowCell = (found: ColumnUse): string => `$${columnLetters(found.column)}${ROW_NUMBER}`;
   return {
     own,
     channel(key) {

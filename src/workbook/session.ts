@@ -17,11 +17,31 @@ const MAPPING_SETTING = 'channelwright.columns';
 const NO_LIST =
   'No channel list was found. Expected is a sheet with one row per channel under a heading row that names at least the channel, the sensor type, the levels, the band and the temperatures; units may stand in the headings.';
 
+/** What decides how tables are recognised, but for the cells themselves: sheets, their extent, headings, blank names. */
+const outlineOf = (sheets: readonly SheetToRead[], tables: RecognisedTables): string => {
+  const parts: unknown[] = sheets.map(({ info, content }) => [
+    info,
+    content.row,
+    content.column,
+    content.values.length,
+  ]);
+  for (const table of Object.values(tables)) {
+    const content = sheets.find(({ info }) => info.name === table.sheet)?.content;
+    for (let row = table.headerRow; content && row <= table.lastRow + 1; row++) {
+      const cells = content.values[row - content.row] ?? [];
+      parts.push(row < table.firstRow ? cells : isBlank(cells[table.firstColumn - content.column]));
+    }
+  }
+  return JSON.stringify(parts);
+};
+const isBlank = (cell: unknown): boolean => cell === null || cell === undefined || cell === '';
+
 /** One open workbook as a plan: what was recognised, what was checked, and what a person may do. */
 export class PlanSession {
   private sheets: readonly SheetToRead[] = [];
   private tables: RecognisedTables = {};
   private mapping: Mapping = {};
+  private outline = '';
   private results?: Results;
   private judged?: JudgedPlan;
 
@@ -45,14 +65,20 @@ export class PlanSession {
     return this.spreadsheet.calculated();
   }
 
-  /** Reads the whole workbook. */
-  async read(): Promise<PlanView> {
+  /**
+   * Reads the whole workbook. After a mere edit the tables stay as they were recognised, unless a heading, a sheet or
+   * the extent of the data has changed.
+   */
+  async read(after: 'opening' | 'edit' = 'opening'): Promise<PlanView> {
     this.mapping = parseMapping(await this.spreadsheet.getSetting(MAPPING_SETTING));
     const infos = await this.spreadsheet.sheets();
     this.sheets = await Promise.all(
       infos.map(async (info) => ({ info, content: await this.spreadsheet.readSheet(info.name) })),
     );
-    this.tables = recognise(this.sheets, { mapping: this.mapping });
+    if (after === 'opening' || outlineOf(this.sheets, this.tables) !== this.outline) {
+      this.tables = recognise(this.sheets, { mapping: this.mapping });
+      this.outline = outlineOf(this.sheets, this.tables);
+    }
     const { channels } = this.tables;
     this.results = channels && readResults(channels, this.contentOf(channels.sheet));
     this.judged = channels && judgePlan(this.tables, (sheet) => this.contentOf(sheet));
