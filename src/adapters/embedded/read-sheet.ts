@@ -72,20 +72,28 @@ export const readSheet = async (services: Services, name: string): Promise<Sheet
     );
   const breath = new Breath();
   const values: Cell[][] = [];
-  const formulas: string[][] = [];
   for (let r = bounds.startRow; r <= bounds.endRow; r++) {
     const rowValues: Cell[] = [];
-    const rowFormulas: string[] = [];
     for (let c = bounds.startColumn; c <= bounds.endColumn; c++) {
-      const cell = stored.getValue(r, c);
-      const value = cellFromGrid(cell);
-      rowValues.push(value ?? cellFromGrid(spilled.getValue(r, c)));
-      rowFormulas.push(hasFormula(cell) ? (formulaModel.getFormulaStringByCell(r, c, sheetId, unitId) ?? '') : '');
+      rowValues.push(cellFromGrid(stored.getValue(r, c)) ?? cellFromGrid(spilled.getValue(r, c)));
     }
     values.push(rowValues);
-    formulas.push(rowFormulas);
     if (breath.due()) await breath.take();
   }
-  const hidden = hiddenRows(sheet, bounds.startRow, bounds.endRow);
-  return { sheet: name, row, column, values, formulas, tables, merged, hiddenRows: hidden };
+  const textOf = (r: number, c: number): string =>
+    hasFormula(stored.getValue(r, c)) ? (formulaModel.getFormulaStringByCell(r, c, sheetId, unitId) ?? '') : '';
+  let formulas: string[][] | undefined;
+  return {
+    sheet: name,
+    row,
+    column,
+    values,
+    // Writing a shared formula out for each of its cells costs more than all the rest, and few readers ask for it.
+    get formulas() {
+      return (formulas ??= values.map((cells, r) => cells.map((_, c) => textOf(row + r, column + c))));
+    },
+    tables,
+    merged,
+    hiddenRows: hiddenRows(sheet, bounds.startRow, bounds.endRow),
+  };
 };
