@@ -1,4 +1,4 @@
-import type { IMutationInfo, Nullable, Worksheet } from '@univerjs/core';
+import type { IMutationInfo, Worksheet } from '@univerjs/core';
 import {
   AddConditionalRuleMutation,
   CFRuleType,
@@ -12,30 +12,12 @@ import {
 import type { MarkRule } from '../../workbook/port';
 import type { Action } from './action';
 import { rangeOf } from './change-beside-cells';
+import { MARK_PREFIX } from './import/rules';
 
-const PREFIX = 'chan-mark-';
 let marksMade = 0;
 
-const sameColor = (found: Nullable<string>, ours: string): boolean =>
-  found?.toLowerCase().replace('#', '') === ours.toLowerCase().replace('#', '');
-
-/** A rule read from a file is ours if it tests for the same word and paints in the same colours. */
-const isOwn = (found: IConditionFormattingRule, marks: readonly MarkRule[]): boolean => {
-  if (found.cfId.startsWith(PREFIX)) return true;
-  const { rule } = found;
-  if (rule.type !== CFRuleType.highlightCell || !('subType' in rule) || rule.subType !== CFSubRuleType.text)
-    return false;
-  return (
-    rule.operator === CFTextOperator.equal &&
-    marks.some(
-      ({ equals, ink, ground }) =>
-        rule.value === equals && sameColor(rule.style.cl?.rgb, ink) && sameColor(rule.style.bg?.rgb, ground),
-    )
-  );
-};
-
 const ruleOf = ({ range, equals, ink, ground }: MarkRule): IConditionFormattingRule => ({
-  cfId: `${PREFIX}${++marksMade}`,
+  cfId: `${MARK_PREFIX}${++marksMade}`,
   ranges: [rangeOf(range)],
   stopIfTrue: false,
   rule: {
@@ -53,7 +35,7 @@ export const replaceMarks = (action: Action, sheet: Worksheet, marks: readonly M
   const model = injector.get(ConditionalFormattingRuleModel);
   const remove = (cfId: string): IMutationInfo => ({ id: DeleteConditionalRuleMutation.id, params: { ...at, cfId } });
   for (const rule of [...(model.getSubunitRules(at.unitId, at.subUnitId) ?? [])]) {
-    if (!isOwn(rule, marks)) continue;
+    if (!rule.cfId.startsWith(MARK_PREFIX)) continue;
     const deletion = remove(rule.cfId);
     const back = DeleteConditionalRuleMutationUndoFactory(injector, deletion.params as never) as IMutationInfo[];
     action.run(deletion, back);

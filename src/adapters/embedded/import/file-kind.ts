@@ -27,6 +27,8 @@ const startsWith = (bytes: Uint8Array, start: readonly number[]): boolean =>
   start.every((byte, i) => bytes[i] === byte);
 const COMPOUND = [0xd0, 0xcf, 0x11, 0xe0, 0xa1, 0xb1, 0x1a, 0xe1];
 const ZIP = [0x50, 0x4b, 0x03, 0x04];
+/** Starts the record at the end of every zip; a file that was cut off has none. */
+const ZIP_END = 'PK\u0005\u0006';
 /** Names of parts that only other kinds of document have; names are not compressed inside a zip. */
 const OTHER_PARTS = ['mimetypeapplication/', 'word/document.xml', 'ppt/presentation.xml', 'xl/workbook.bin'];
 
@@ -46,6 +48,7 @@ export const recogniseFile = (bytes: Uint8Array): void => {
   if (startsWith(bytes, COMPOUND))
     throw new FileProblem(contains(bytes, 'EncryptedPackage', true) ? 'encrypted' : 'old-format');
   if (!startsWith(bytes, ZIP)) throw new FileProblem('not-a-workbook');
-  if (OTHER_PARTS.some((part) => contains(bytes, part, false)) || !contains(bytes, '[Content_Types].xml', false))
-    throw new FileProblem('other-format');
+  if (OTHER_PARTS.some((part) => contains(bytes, part, false))) throw new FileProblem('other-format');
+  if (!contains(bytes, ZIP_END, false)) throw new FileProblem('broken');
+  if (!contains(bytes, '[Content_Types].xml', false)) throw new FileProblem('other-format');
 };

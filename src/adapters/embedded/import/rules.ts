@@ -9,8 +9,13 @@ import {
   type IConditionFormattingRule,
 } from '@univerjs/sheets-conditional-formatting';
 import { parseRange, type ConditionalRule, type Sheet } from 'hucre';
+import { isMarkFormula } from '../../../workbook/mark-formula';
 import { formulaFromFile } from './formula-text';
 import { styleFromFile, type ColorReader } from './styles';
+
+/** Rules with such an id are ours, made here or read from a file. */
+export const MARK_PREFIX = 'chan-mark-';
+const MARKED_WORD = /EXACT\([^,]*,\s*"((?:[^"]|"")*)"\)/;
 
 export const rangeFromFile = (reference: string): IRange => {
   const { startRow, startCol, endRow, endCol } = parseRange(reference.replaceAll('$', ''));
@@ -57,15 +62,21 @@ const colorScale = (rule: ConditionalRule): IConditionalFormattingRuleConfig | u
   };
 };
 
+const isOwnMark = ({ type, formula }: ConditionalRule): boolean =>
+  type === 'expression' && isMarkFormula([formula ?? ''].flat().join(''));
+
 const config = (rule: ConditionalRule, color: ColorReader): IConditionalFormattingRuleConfig | undefined => {
   const { bg, cl, bl, it } = rule.style ? styleFromFile(rule.style, color, true) : {};
   const style = { ...(bg && { bg }), ...(cl && { cl }), ...(bl && { bl }), ...(it && { it }) };
   const highlight = { type: CFRuleType.highlightCell as const, style };
   if (rule.type === 'expression') {
     const formula = [rule.formula ?? []].flat()[0];
-    return formula === undefined
-      ? undefined
-      : { ...highlight, subType: CFSubRuleType.formula, value: formulaFromFile(formula) };
+    if (formula === undefined) return undefined;
+    const word = isOwnMark(rule) ? MARKED_WORD.exec(formula)?.[1] : undefined;
+    // The grid shifts the references of a formula rule wrongly when rows are inserted; a text rule has none.
+    if (word !== undefined)
+      return { ...highlight, subType: CFSubRuleType.text, operator: CFTextOperator.equal, value: word };
+    return { ...highlight, subType: CFSubRuleType.formula, value: formulaFromFile(formula) };
   }
   if (rule.type === 'cellIs') return comparison(rule, style);
   if (rule.type === 'colorScale') return colorScale(rule);
@@ -83,5 +94,6 @@ export const rulesFromFile = (sheet: Sheet, sheetId: string, color: ColorReader)
       const found = config(rule, color);
       if (!found) return [];
       const ranges = rule.range.split(' ').filter(Boolean).map(rangeFromFile);
-      return [{ cfId: `file-${sheetId}-${i}`, ranges, stopIfTrue: rule.stopIfTrue ?? false, rule: found }];
+      const cfId = `${isOwnMark(rule) ? MARK_PREFIX : ''}file-${sheetId}-${i}`;
+      return [{ cfId, ranges, stopIfTrue: rule.stopIfTrue ?? false, rule: found }];
     });
