@@ -41,32 +41,34 @@ export const beamRoot = (beam: Beam, mode: number): number => {
   }
 };
 
-/** Mode shape at x/L, scaled so that its mean square over the beam is 1: then M_r equals the beam's mass. */
-export const beamShape = (beam: Beam, mode: number, position: number): number => {
+/** Mode shape over x/L, scaled so that its mean square over the beam is 1: then M_r equals the beam's mass. */
+export const beamShape = (beam: Beam, mode: number): ((position: number) => number) => {
   const root = beamRoot(beam, mode);
-  const x = root * position;
-  if (beam === 'simply supported beam') return Math.SQRT2 * Math.sin(x);
+  if (beam === 'simply supported beam') return (position) => Math.SQRT2 * Math.sin(root * position);
   // cosh x − σ·sinh x as exponentials with 1 − σ in closed form: no cancellation in high modes
   const { cos, sin, cosh, sinh, exp } = Math;
   const rest =
     beam === 'cantilever'
       ? (exp(-root) + cos(root) + sin(root)) / (cosh(root) + cos(root))
       : (cos(root) - sin(root) - exp(-root)) / (sinh(root) - sin(root));
-  const hyperbolic = (rest * exp(x) + (2 - rest) * exp(-x)) / 2;
-  const circular = cos(x) - (1 - rest) * sin(x);
-  return beam === 'free beam' ? hyperbolic + circular : hyperbolic - circular;
+  const sign = beam === 'free beam' ? 1 : -1;
+  return (position) => {
+    const x = root * position;
+    return (rest * exp(x) + (2 - rest) * exp(-x)) / 2 + sign * (cos(x) - (1 - rest) * sin(x));
+  };
 };
 
 /** Modal mass over the beam's mass when the shape is 1 at x/L: what a sensor there meets in this mode. */
 export const beamModalMassShare = (beam: Beam, mode: number, position: number): number =>
-  1 / beamShape(beam, mode, position) ** 2;
+  1 / beamShape(beam, mode)(position) ** 2;
 
 const SCAN_PER_MODE = 64;
 const REFINEMENTS = 60;
 
 /** Position x/L of the largest motion in a mode: where a sensor loads most. */
 export const beamAntinode = (beam: Beam, mode: number): number => {
-  const motion = (position: number): number => Math.abs(beamShape(beam, mode, position));
+  const shape = beamShape(beam, mode);
+  const motion = (position: number): number => Math.abs(shape(position));
   const count = SCAN_PER_MODE * mode;
   let best = 0;
   for (let i = 1; i <= count; i++) if (motion(i / count) > motion(best) * (1 + 1e-12)) best = i / count;

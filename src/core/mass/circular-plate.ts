@@ -25,10 +25,15 @@ export const clampedCircularRoot = (mode: number): number =>
     return [j0 + (i0 * j1) / i1, -j1 + (i0 * j0) / i1 + j1 * (1 - (i0 / i1) ** 2)];
   });
 
-/** Modal mass over the plate's mass when the shape is 1 at r/R. Mean square of the shape: 2·J₀(λ)². */
-export const clampedCircularModalMassShare = (mode: number, radius: number): number => {
+/** Mode shape over r/R, scaled so that its mean square over the plate is 1; unscaled that mean is 2·J₀(λ)². */
+export const clampedCircularShape = (mode: number): ((radius: number) => number) => {
   const root = clampedCircularRoot(mode);
-  const ratio = bessel(0, -1, root) / bessel(0, 1, root);
-  const shape = bessel(0, -1, root * radius) - ratio * bessel(0, 1, root * radius);
-  return (2 * bessel(0, -1, root) ** 2) / shape ** 2;
+  const rim = bessel(0, -1, root);
+  const ratio = rim / bessel(0, 1, root);
+  return (radius) =>
+    (bessel(0, -1, root * radius) - ratio * bessel(0, 1, root * radius)) / (Math.SQRT2 * Math.abs(rim));
 };
+
+/** Modal mass over the plate's mass when the shape is 1 at r/R. */
+export const clampedCircularModalMassShare = (mode: number, radius: number): number =>
+  1 / clampedCircularShape(mode)(radius) ** 2;

@@ -12,7 +12,7 @@ const isBeam = (member: Member): member is Beam => (BEAMS as readonly string[]).
 
 /** Square of the shape, its mean over the member being 1; an absent position is where the mode moves most. */
 const shapeSquare = (beam: Beam, mode: number, position: number | undefined): number =>
-  beamShape(beam, mode, position ?? beamAntinode(beam, mode)) ** 2;
+  beamShape(beam, mode)(position ?? beamAntinode(beam, mode)) ** 2;
 
 /**
  * Modal mass over the member's mass with the shape 1 at the position: x/L (and y/b of a rectangular plate), or r/R of a

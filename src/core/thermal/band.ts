@@ -34,7 +34,7 @@ export const thermalBand = (
       arg: 'high',
       given: high,
       unit: '°C',
-      rule: 'at least the low temperature',
+      rule: `≥ ${low}`,
     });
   }
   if (isCoefficient(response)) {
@@ -64,7 +64,7 @@ export const thermalBand = (
 const possible = (band: Band, arg: string): Outcome<Band> =>
   band.low > -1
     ? outcome(band)
-    : failure({ code: 'out-of-range', arg, given: band.low * 100, unit: '%', rule: '> -100 over the range' });
+    : failure({ code: 'out-of-range', arg, given: band.low * 100, unit: '%', rule: '> -100' });
 
 const coefficientBand = (coefficient: Coefficient, low: number, high: number, calibrationTemperature: number): Band => {
   const ends = [low, high].map((temperature) => coefficient.perKelvin * (temperature - calibrationTemperature));

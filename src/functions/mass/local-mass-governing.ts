@@ -1,9 +1,8 @@
-import { failure, outcome } from '../../core/issue';
+import { failure } from '../../core/issue';
 import { governingBranch } from '../../core/mass/local-mass';
-import { fromSi, toSi } from '../../core/units';
-import { readQuantity } from '../../core/text/quantity';
-import { isCellError } from '../define';
+import { fromSi } from '../../core/units';
 import { defineFunction } from '../define';
+import { readBranches } from './branch-rows';
 
 export const localMassGoverning = defineFunction({
   name: 'LOCAL.MASS.GOVERNING',
@@ -25,28 +24,10 @@ export const localMassGoverning = defineFunction({
   },
 
   compute: ({ branches }) => {
-    const rows = branches.filter((row) => row.some((cell) => cell !== null && cell !== ''));
-    const read = [];
-    for (const [name = null, cell = null] of rows) {
-      const wrong = [name, cell].find(isCellError);
-      if (wrong) return failure({ code: 'cell-error', arg: 'branches', given: wrong.error });
-      if (cell === null || cell === '') return failure({ code: 'missing', arg: `branches (${String(name)})` });
-      const reading = typeof cell === 'number' ? undefined : readQuantity(String(cell), 'gram');
-      if (reading && !reading.ok) return failure({ ...reading.problem, arg: 'branches' });
-      const mass = reading ? reading.value.si : toSi(cell as number, 'gram');
-      if (!(mass > 0)) {
-        return failure({
-          code: 'out-of-range',
-          arg: 'branches',
-          given: fromSi(mass, 'gram'),
-          unit: 'gram',
-          rule: '> 0',
-        });
-      }
-      read.push({ name: String(name ?? ''), mass, model: 'mass' as const });
-    }
-    const least = governingBranch(read);
-    return least ? outcome([[fromSi(least.mass, 'gram'), least.name]]) : failure({ code: 'missing', arg: 'branches' });
+    const rows = readBranches(branches, 'branches');
+    if (!rows.ok) return rows;
+    const least = governingBranch(rows.value);
+    return least ? [[fromSi(least.mass, 'gram'), least.name]] : failure({ code: 'missing', arg: 'branches' });
   },
 
   examples: [

@@ -88,7 +88,7 @@ export const readResponse = (
 /** The issue of a band that reaches beyond the measured lines, if it does. */
 export const bandWithin = (response: FrequencyResponse, low: number, high: number): Outcome<FrequencyResponse> => {
   if (high < low) {
-    return failure({ code: 'out-of-range', arg: 'high', given: high, unit: 'Hz', rule: 'at least the low frequency' });
+    return failure({ code: 'out-of-range', arg: 'high', given: high, unit: 'Hz', rule: `≥ ${low}` });
   }
   const first = response.frequency[0] as number;
   const last = response.frequency[response.frequency.length - 1] as number;

@@ -25,7 +25,7 @@ export const thermalCoefficientAllowed = defineFunction({
         arg: 'high',
         given: high,
         unit: '°C',
-        rule: 'at least the low temperature',
+        rule: `≥ ${low}`,
       });
     const allowed = allowedCoefficient(tolerance, low, high, calibrationTemperature);
     return Number.isFinite(allowed)

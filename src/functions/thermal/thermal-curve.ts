@@ -27,7 +27,13 @@ export const thermalCurve = defineFunction({
 
   compute: ({ deviation, low, high, calibrationTemperature, step }) => {
     if (step !== undefined && (high - low) / step > MOST_ROWS) {
-      return failure({ code: 'out-of-range', arg: 'step', given: step, unit: 'K', rule: `at most ${MOST_ROWS} rows` });
+      return failure({
+        code: 'out-of-range',
+        arg: 'step',
+        given: step,
+        unit: 'K',
+        rule: `≥ ${(high - low) / MOST_ROWS}`,
+      });
     }
     return mapped(deviationTable(deviation, low, high, calibrationTemperature, step), (rows) =>
       rows.map(([temperature, value]) => [temperature, fromSi(value, '%')]),

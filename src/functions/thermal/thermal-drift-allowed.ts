@@ -36,7 +36,7 @@ export const thermalDriftAllowed = defineFunction({
         arg: 'high',
         given: high,
         unit: '°C',
-        rule: 'at least the low temperature',
+        rule: `≥ ${low}`,
       });
     return low === zeroTemperature && high === zeroTemperature
       ? failure({ code: 'no-result', rule: 'the range is the temperature of the zero: any drift will do' })

@@ -31,7 +31,7 @@ export const thermalLimits = defineFunction({
     if (high < low) {
       return {
         ok: false,
-        issue: { code: 'out-of-range', arg: 'high', given: high, unit: '°C', rule: 'at least the low temperature' },
+        issue: { code: 'out-of-range', arg: 'high', given: high, unit: '°C', rule: `≥ ${low}` },
       };
     }
     const rows = readLimitRows(limits, 'limits');

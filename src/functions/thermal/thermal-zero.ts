@@ -36,7 +36,7 @@ export const thermalZero = defineFunction({
         arg: 'high',
         given: high,
         unit: '°C',
-        rule: 'at least the low temperature',
+        rule: `≥ ${low}`,
       });
     return zeroOffset(drift, low, high, zeroTemperature);
   },

@@ -47,7 +47,7 @@ const readRow = ([name, half, spread, freedomCell, effect]: readonly Cell[]): Ou
   const kind = spreadOf(spread);
   if (!kind.ok) return kind;
   if (halfWidth < 0 && !kind.value.isBias) {
-    return failure({ code: 'out-of-range', arg: ARG, given: halfWidth * 100, unit: '%', rule: '≥ 0 unless a bias' });
+    return failure({ code: 'out-of-range', arg: ARG, given: halfWidth * 100, unit: '%', rule: '≥ 0' });
   }
   const freedom = isBlank(freedomCell) ? Infinity : numberOf(freedomCell, '1');
   if (freedom === undefined || !(freedom > 0)) {
