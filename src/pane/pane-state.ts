@@ -8,6 +8,8 @@ export interface Busy {
   readonly total: number;
 }
 
+const pause = (): Promise<void> => new Promise((turn) => setTimeout(turn));
+
 const sentenceOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));
 
 /** What the pane shows and what a press does. Draws nothing itself: it says when something changed. */
@@ -19,8 +21,8 @@ export class PaneState {
   pages = 1;
   openRow?: number;
   detail?: RowDetail;
-  columnsOpen?: boolean;
   private stop = { aborted: false };
+  private readonly opened = new Map<string, boolean>();
 
   constructor(
     readonly session: PlanSession,
@@ -31,7 +33,7 @@ export class PaneState {
   /** Reads the workbook afresh, as after another one was opened. */
   refresh(): Promise<void> {
     this.openRow = undefined;
-    this.columnsOpen = undefined;
+    this.opened.clear();
     this.pages = 1;
     return this.during('Reading', () => this.read());
   }
@@ -51,14 +53,13 @@ export class PaneState {
     return this.during('Checking', async () => {
       const isFirst = !this.session.isChecked;
       await this.session.check({ signal: this.stop, onProgress: (done, total) => this.progress(done, total) });
-      await this.read();
+      await this.read('edit');
       if (isFirst) await this.session.goToResults();
     });
   }
 
   correct(field: FieldView, column: number | null): Promise<void> {
     return this.during('Reading', async () => {
-      this.columnsOpen = true;
       await this.session.correct(field, column);
       if (this.session.isChecked) await this.session.check({ signal: this.stop });
       await this.read();
@@ -82,6 +83,15 @@ export class PaneState {
     this.changed();
   }
 
+  isOpen(section: string, openAtFirst: boolean): boolean {
+    return this.opened.get(section) ?? openAtFirst;
+  }
+
+  setOpen(section: string, open: boolean): void {
+    this.opened.set(section, open);
+    this.changed();
+  }
+
   /** Opens a row's detail, or closes it, and shows the row in the sheet. */
   choose(row: number): void {
     this.openRow = this.openRow === row ? undefined : row;
@@ -94,8 +104,12 @@ export class PaneState {
     void this.reporting(this.session.goTo(place));
   }
 
+  /** First what the cells say, then, after a turn for the page, what the plan as a whole says. */
   private async read(after: 'opening' | 'edit' = 'opening'): Promise<void> {
     this.view = await this.session.read(after);
+    this.changed();
+    await pause();
+    this.view = this.session.judge();
     if (this.openRow !== undefined) this.detail = this.session.detail(this.openRow);
   }
 

@@ -1,6 +1,7 @@
 import { PLANNING_AID } from '../plan/cautions';
 import { columnsView } from './columns-view';
 import { countsView, WORST_FIRST } from './counts';
+import type { CautionView, Notice } from '../workbook/plan-view';
 import { make } from './dom';
 import { noticesView } from './notices-view';
 import type { PaneState } from './pane-state';
@@ -8,19 +9,27 @@ import { rowListView } from './row-list';
 
 const plural = (count: number, one: string): string => `${count} ${one}${count === 1 ? '' : 's'}`;
 
+/** A part that opens on demand; its content is made only while it is open. */
 const folded = (
+  state: PaneState,
   key: string,
   title: string,
   note: string,
-  open: boolean,
-  ...content: readonly HTMLElement[]
-): HTMLDetailsElement =>
-  make(
+  content: () => readonly HTMLElement[],
+  openAtFirst = false,
+): HTMLDetailsElement => {
+  const open = state.isOpen(key, openAtFirst);
+  const section = make(
     'details',
     { open },
     make('summary', { 'data-key': key }, title, make('span', { class: 'quiet' }, ` ${note}`)),
-    ...content,
+    ...(open ? content() : []),
   );
+  section.addEventListener('toggle', () => {
+    if (section.open !== open) state.setOpen(key, section.open);
+  });
+  return section;
+};
 
 const progressView = ({ busy }: PaneState): HTMLElement | null =>
   busy
@@ -91,58 +100,41 @@ const columnsSection = (state: PaneState): HTMLElement | null => {
   const toDecide = view.fields.filter(
     ({ status, needed }) => status === 'ask' || (status === 'absent' && needed),
   ).length;
-  const section = folded(
+  return folded(
+    state,
     'columns',
     'Columns as read',
     toDecide > 0 ? `${toDecide} to decide` : 'all found',
-    state.columnsOpen ?? (toDecide > 0 && !view.results),
-    ...columnsView(view.fields, (field, column) => void state.correct(field, column)),
+    () => columnsView(view.fields, (field, column) => void state.correct(field, column)),
+    toDecide > 0 && !view.results,
   );
-  section.addEventListener('toggle', () => {
-    state.columnsOpen = section.open;
-  });
-  return section;
 };
 
-const cautionsSection = ({ view }: PaneState): HTMLElement | null =>
-  view && view.cautions.length > 0
-    ? folded(
-        'cautions',
-        'Cautions for this plan',
-        String(view.cautions.length),
-        false,
-        ...view.cautions.map(({ title, text }) =>
-          make('p', { class: 'cw-caution' }, make('strong', {}, title), ` ${text}`),
-        ),
-      )
+const noticesSection = (
+  state: PaneState,
+  key: string,
+  title: string,
+  notices: readonly Notice[],
+): HTMLElement | null =>
+  notices.length > 0
+    ? folded(state, key, title, String(notices.length), () => [noticesView(notices, (place) => state.go(place))])
     : null;
+
+const cautionView = ({ title, text }: CautionView): HTMLElement =>
+  make('p', { class: 'cw-caution' }, make('strong', {}, title), ` ${text}`);
 
 /** The pane from top to bottom. */
 export const sections = (state: PaneState): (HTMLElement | null)[] => {
-  const { view } = state;
+  const { unread = [], across = [], cautions = [], results } = state.view ?? {};
   return [
     checkSection(state),
-    view && view.unread.length > 0
-      ? folded(
-          'unread',
-          'Cells that could not be read',
-          String(view.unread.length),
-          false,
-          noticesView(view.unread, (p) => state.go(p)),
-        )
-      : null,
+    noticesSection(state, 'unread', 'Cells that could not be read', unread),
     rowsSection(state),
-    view?.results && view.across.length > 0
-      ? folded(
-          'across',
-          'Across rows',
-          String(view.across.length),
-          true,
-          noticesView(view.across, (p) => state.go(p)),
-        )
-      : null,
+    results ? noticesSection(state, 'across', 'Rows taken together', across) : null,
     columnsSection(state),
-    cautionsSection(state),
+    cautions.length > 0
+      ? folded(state, 'cautions', 'Cautions for this plan', String(cautions.length), () => cautions.map(cautionView))
+      : null,
     make('section', { class: 'cw-foot' }, make('p', {}, PLANNING_AID)),
   ];
 };

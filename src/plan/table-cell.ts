@@ -126,7 +126,6 @@ const readQuantityCell = (
   options: ReadingOptions,
 ): CellReading => {
   const unit = unitOf(field, column);
-  const expected = expectedIn(field, column);
   if (typeof cell === 'number' && column.unitText === undefined)
     return judged(field, cell, column, { si: toSi(cell, unit) });
   let reading = readQuantity(typeof cell === 'number' ? `${cell} ${column.unitText}` : cell, unit, options);
@@ -136,7 +135,7 @@ const readQuantityCell = (
     const range = readRange(cell, unit, options);
     if (range.ok) return { kind: 'range', low: range.value.low, high: range.value.high };
   }
-  if (!reading.ok) return refused(cell, expected, reading.problem);
+  if (!reading.ok) return refused(cell, expectedIn(field, column), reading.problem);
   return judged(field, cell, column, reading.value);
 };
 

@@ -3,7 +3,7 @@ import { writeChecks } from './check';
 import { detailOf } from './detail';
 import { describeLists, fieldViews } from './field-views';
 import { mappingJson, parseMapping } from './mapping';
-import { ownIndex } from './own-columns';
+import { isOwnHeading, ownIndex } from './own-columns';
 import { judgePlan, type JudgedPlan } from './plan-of';
 import type { FieldView, Place, PlanView, RowDetail } from './plan-view';
 import type { ApplyOptions, Spreadsheet } from './port';
@@ -29,11 +29,12 @@ const outlineOf = (sheets: readonly SheetToRead[], tables: RecognisedTables): st
     const content = sheets.find(({ info }) => info.name === table.sheet)?.content;
     for (let row = table.headerRow; content && row <= table.lastRow + 1; row++) {
       const cells = content.values[row - content.row] ?? [];
-      parts.push(row < table.firstRow ? cells : isBlank(cells[table.firstColumn - content.column]));
+      parts.push(row < table.firstRow ? cells.filter(isUsers) : isBlank(cells[table.firstColumn - content.column]));
     }
   }
   return JSON.stringify(parts);
 };
+const isUsers = (cell: unknown): boolean => !isBlank(cell) && !(typeof cell === 'string' && isOwnHeading(cell));
 const isBlank = (cell: unknown): boolean => cell === null || cell === undefined || cell === '';
 
 /** One open workbook as a plan: what was recognised, what was checked, and what a person may do. */
@@ -81,16 +82,13 @@ export class PlanSession {
     }
     const { channels } = this.tables;
     this.results = channels && readResults(channels, this.contentOf(channels.sheet));
-    this.judged = channels && judgePlan(this.tables, (sheet) => this.contentOf(sheet));
-    return {
-      tables: this.planTables(),
-      trouble: channels ? undefined : NO_LIST,
-      fields: fieldViews(this.tables, this.mapping),
-      unread: this.judged?.unread ?? [],
-      across: this.judged?.across ?? [],
-      cautions: this.judged?.cautions ?? [],
-      results: this.results,
-    };
+    return this.view();
+  }
+
+  /** Looks at the whole plan as read: cells that say nothing readable, rows taken together, cautions, details. */
+  judge(): PlanView {
+    this.judged = this.tables.channels && judgePlan(this.tables, (sheet) => this.contentOf(sheet));
+    return this.view();
   }
 
   /** Writes our columns beside the channel table. */
@@ -139,6 +137,18 @@ export class PlanSession {
 
   goTo({ sheet, row, column }: Place): Promise<void> {
     return this.spreadsheet.select(sheet, { row, column, rows: 1, columns: 1 });
+  }
+
+  private view(): PlanView {
+    return {
+      tables: this.planTables(),
+      trouble: this.tables.channels ? undefined : NO_LIST,
+      fields: fieldViews(this.tables, this.mapping),
+      unread: this.judged?.unread ?? [],
+      across: this.judged?.across ?? [],
+      cautions: this.judged?.cautions ?? [],
+      results: this.results,
+    };
   }
 
   private planTables(): PlanTables | undefined {
