@@ -118,8 +118,10 @@ interface Layout {
   readonly frozenColumns: number;
 }
 
-const sheetOf = (root: string, { name, table, above, listObject, frozenColumns }: Layout): WriteSheet => {
-  const source = readDemoTable(root, table);
+const sheetOf = (
+  source: readonly SourceRow[],
+  { name, table, above, listObject, frozenColumns }: Layout,
+): WriteSheet => {
   const columns = columnsOf(table, source);
   const headerRow = above.length === 0 ? 0 : above.length + 1;
   const cells = new Map<string, Partial<Cell>>();
@@ -217,11 +219,22 @@ const LAYOUTS: readonly Layout[] = [
   { name: 'Limits', table: 'limits', above: [], frozenColumns: 1 },
 ];
 
-/** The demo plan as an engineer would keep it. The same bytes on every run. */
-export const demoPlan = async (root: string): Promise<Uint8Array> =>
+/** The source rows, the channels repeated under other names up to a number of rows. */
+const sourceOf = (root: string, table: Layout['table'], channels: number | undefined): SourceRow[] => {
+  const source = readDemoTable(root, table);
+  if (table !== 'channels' || channels === undefined) return source;
+  return Array.from({ length: channels }, (_, i) => {
+    const row = source[i % source.length] as SourceRow;
+    const round = Math.floor(i / source.length);
+    return round === 0 ? row : { ...row, channel: `${row['channel']}-${round}`, group: `${row['group']} ${round}` };
+  });
+};
+
+/** The demo plan as an engineer would keep it, or a longer one. The same bytes on every run. */
+export const demoPlan = async (root: string, channels?: number): Promise<Uint8Array> =>
   steadyZip(
     await writeXlsx({
-      sheets: [...LAYOUTS.map((layout) => sheetOf(root, layout)), notesSheet(root)],
+      sheets: [...LAYOUTS.map((layout) => sheetOf(sourceOf(root, layout.table, channels), layout)), notesSheet(root)],
       properties: {
         title: 'Vibration channel plan of a solar survey glider',
         creator: 'Channelwright demo',

@@ -3,7 +3,6 @@ import { join } from 'node:path';
 import { chromium, type Browser, type Page } from 'playwright-core';
 import type { SheetContent, Spreadsheet } from '../../src/workbook/port';
 
-const ROOT = join(__dirname, '../..');
 const CHROMIUM = [
   process.env.CHROMIUM_PATH,
   '/usr/bin/chromium',
@@ -29,9 +28,9 @@ export const launch = (): Promise<Browser> => {
 };
 
 /** Serves dist/ on loopback by the server that users get. It is an ES module, which Jest would have to transform. */
-export const startServer = async (): Promise<{ address: string; close: () => void }> => {
+export const startServer = async (root = join(__dirname, '../..')): Promise<{ address: string; close: () => void }> => {
   const { spawn } = await import('node:child_process');
-  const child = spawn(process.execPath, [join(ROOT, 'src/entries/serve.mjs'), '0'], {
+  const child = spawn(process.execPath, [join(root, 'src/entries/serve.mjs'), '0'], {
     stdio: ['ignore', 'pipe', 'inherit'],
   });
   const address = await new Promise<string>((resolve, reject) => {
