@@ -1,6 +1,4 @@
 // `npm run bench`: how long the work takes, each beside a rival in the same run. Figures, never pass or fail.
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
 import { dirname, join, resolve } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 
@@ -11,26 +9,22 @@ const PARTS = ['checks', 'workbench'];
 
 for (const part of PARTS.filter((name) => wanted.length === 0 || wanted.includes(name))) {
   const { build } = await import('esbuild');
-  const folder = mkdtempSync(join(tmpdir(), 'channelwright-bench-'));
-  const outfile = join(folder, `${part}.mjs`);
-  try {
-    await build({
-      entryPoints: [join(here, `${part}.ts`)],
-      outfile,
-      bundle: true,
-      platform: 'node',
-      format: 'esm',
-      target: 'node20',
-      packages: 'external',
-      absWorkingDir: root,
-      logLevel: 'warning',
-      banner: {
-        js: `import { createRequire } from 'node:module'; const require = createRequire(${JSON.stringify(join(root, 'package.json'))});`,
-      },
-    });
-    const { run } = await import(pathToFileURL(outfile).href);
-    await run(root);
-  } finally {
-    rmSync(folder, { recursive: true, force: true });
-  }
+  // Inside the project, so that packages are found.
+  const outfile = join(root, '.cache/bench', `${part}.mjs`);
+  await build({
+    entryPoints: [join(here, `${part}.ts`)],
+    outfile,
+    bundle: true,
+    platform: 'node',
+    format: 'esm',
+    target: 'node20',
+    packages: 'external',
+    absWorkingDir: root,
+    logLevel: 'warning',
+    banner: {
+      js: `import { createRequire } from 'node:module'; const require = createRequire(${JSON.stringify(join(root, 'package.json'))});`,
+    },
+  });
+  const { run } = await import(pathToFileURL(outfile).href);
+  await run(root);
 }
