@@ -1,5 +1,5 @@
-import type { FieldView } from '../workbook/plan-view';
 import type { TableName } from '../plan/fields';
+import type { FieldView } from '../workbook/plan-view';
 import { make } from './dom';
 
 const TABLE_TITLES: Readonly<Record<TableName, string>> = {
@@ -13,14 +13,14 @@ const TABLE_TITLES: Readonly<Record<TableName, string>> = {
 
 const NOBODY = '';
 
-const fieldRow = (field: FieldView, correct: (field: FieldView, column: number | null) => void): HTMLElement => {
+const fieldRow = (field: FieldView, correct: Correct): HTMLElement => {
   const id = `cw-field-${field.table}-${field.key}`;
   const select = make(
     'select',
     {
       id,
       'data-key': id,
-      'aria-describedby': `${id}-note`,
+      'aria-describedby': field.evidence ? `${id}-note` : undefined,
       onchange: (event) => {
         const { value } = event.target as HTMLSelectElement;
         correct(field, value === NOBODY ? null : Number(value));
@@ -35,26 +35,42 @@ const fieldRow = (field: FieldView, correct: (field: FieldView, column: number |
     'tr',
     { class: field.status === 'ask' || (field.status === 'absent' && field.needed) ? 'ask' : '' },
     make('th', { scope: 'row' }, make('label', { for: id }, field.title, field.unit ? ` (${field.unit})` : '')),
-    make('td', {}, select, make('div', { class: 'note', id: `${id}-note` }, field.evidence)),
+    make('td', {}, select, field.evidence ? make('div', { class: 'note', id: `${id}-note` }, field.evidence) : null),
   );
 };
 
+type Correct = (field: FieldView, column: number | null) => void;
+
+const rows = (label: string, fields: readonly FieldView[], correct: Correct): HTMLElement =>
+  make('table', { class: 'cw-fields', 'aria-label': label }, ...fields.map((field) => fieldRow(field, correct)));
+
+/** A field that nothing holds and nobody misses is only worth a line when asked for. */
+const isIdle = ({ status, needed }: FieldView): boolean => status === 'absent' && !needed;
+
 /** Which column was read as what, and the way to say otherwise. */
-export const columnsView = (
-  fields: readonly FieldView[],
-  correct: (field: FieldView, column: number | null) => void,
-): readonly HTMLElement[] => {
+export const columnsView = (fields: readonly FieldView[], correct: Correct): readonly HTMLElement[] => {
   const tables = [...new Set(fields.map(({ table }) => table))];
-  return tables.map((table) =>
-    make(
+  return tables.map((table) => {
+    const all = fields.filter((field) => field.table === table);
+    const idle = all.filter(isIdle);
+    const title = TABLE_TITLES[table];
+    return make(
       'div',
-      {},
-      make('p', { class: 'quiet', style: 'margin-top:8px' }, TABLE_TITLES[table]),
-      make(
-        'table',
-        { class: 'cw-fields', 'aria-label': `How the columns of the ${TABLE_TITLES[table].toLowerCase()} are read` },
-        ...fields.filter((field) => field.table === table).map((field) => fieldRow(field, correct)),
+      { class: 'cw-table' },
+      make('h3', {}, title),
+      rows(
+        `How the columns of the ${title.toLowerCase()} are read`,
+        all.filter((field) => !isIdle(field)),
+        correct,
       ),
-    ),
-  );
+      idle.length > 0
+        ? make(
+            'details',
+            { class: 'cw-idle' },
+            make('summary', {}, `${idle.length} more fields, not in this list`),
+            rows(`Fields that the ${title.toLowerCase()} does not have`, idle, correct),
+          )
+        : null,
+    );
+  });
 };

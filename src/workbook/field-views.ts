@@ -2,7 +2,7 @@ import { UNITS } from '../core/units';
 import { fieldsOf, TABLES, type Field, type TableName } from '../plan/fields';
 import { columnLetters } from './address';
 import type { FieldView } from './plan-view';
-import type { Mapping, RecognisedTable } from './tables';
+import type { ColumnUse, Mapping, RecognisedTable } from './tables';
 
 /** Fields without which no row of the table can be judged. */
 const NEEDED: Readonly<Record<TableName, readonly string[]>> = {
@@ -37,6 +37,21 @@ const NEEDED: Readonly<Record<TableName, readonly string[]>> = {
   limits: ['limit', 'pass', 'warn'],
 };
 
+/** Why the column was taken. A heading that says the field's own words needs no explanation. */
+const evidenceOf = (
+  use: ColumnUse | undefined,
+  said: boolean,
+  readAs: string,
+  candidates: readonly string[],
+): string => {
+  if (use && said) return `as you said${readAs}`;
+  if (use && use.confidence >= CERTAIN) return readAs.replace(/^; n/, 'N');
+  if (use) return `${use.evidence}, ${percent(use.confidence)}${readAs}`;
+  if (candidates.length > 0) return `Not sure enough: ${candidates.join(' or ')}?`;
+  return said ? 'not in this list, as you said' : 'no column found';
+};
+
+const CERTAIN = 0.95;
 const percent = (confidence: number): string => `${Math.round(confidence * 100)} % sure`;
 
 const fieldView = (table: RecognisedTable, field: Field, mapping: Mapping): FieldView => {
@@ -54,13 +69,12 @@ const fieldView = (table: RecognisedTable, field: Field, mapping: Mapping): Fiel
     needed: NEEDED[table.table].includes(field.key),
     column: use?.column,
     status: said ? 'said' : use ? 'sure' : candidates.length > 0 ? 'ask' : 'absent',
-    evidence: use
-      ? `${use.evidence}${said ? '' : `, ${percent(use.confidence)}`}${readAs}`
-      : candidates.length > 0
-        ? `Not sure enough: ${candidates.map(({ column }) => label(column)).join(' or ')}?`
-        : said
-          ? 'not in this list, as you said'
-          : 'no column found',
+    evidence: evidenceOf(
+      use,
+      said,
+      readAs,
+      candidates.map(({ column }) => label(column)),
+    ),
     choices: [...table.headings.keys()].sort((a, b) => a - b).map((column) => ({ column, label: label(column) })),
   };
 };
