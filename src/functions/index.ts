@@ -12,6 +12,56 @@ import { noiseSum } from './level/noise-sum';
 import { sensitivityCharge } from './level/sensitivity-charge';
 import { sensitivityLeast } from './level/sensitivity-least';
 import { sensitivityMost } from './level/sensitivity-most';
+import { psdRms } from './level/psd-rms';
+import { psdLevel } from './level/psd-level';
+import { psdAlong } from './level/psd-along';
+import { psdSlope } from './level/psd-slope';
+import { psdChange } from './level/psd-change';
+import { peakExpected } from './level/peak-expected';
+import { peakDuration } from './level/peak-duration';
+import { peakShare } from './level/peak-share';
+import { peakExceeded } from './level/peak-exceeded';
+import { crestFactor } from './level/crest-factor';
+import { levelPeak } from './level/level-peak';
+import { responseRandom } from './level/response-random';
+import { psdAllowed } from './level/psd-allowed';
+import { responseSine } from './level/response-sine';
+import { inputAllowed } from './level/input-allowed';
+import { levelSine } from './level/level-sine';
+import { sineDisplacement } from './level/sine-displacement';
+import { sineVelocity } from './level/sine-velocity';
+import { crossoverFrequency } from './level/crossover-frequency';
+import { levelCombined } from './level/level-combined';
+import { randomAllowed } from './level/random-allowed';
+import { noiseModel } from './level/noise-model';
+import { noiseAllowed } from './level/noise-allowed';
+import { bandwidthAllowed } from './level/bandwidth-allowed';
+import { noiseBias } from './level/noise-bias';
+import { signalToNoiseNeeded } from './level/signal-to-noise-needed';
+import { coherenceLimit } from './level/coherence-limit';
+import { bitsEffective } from './level/bits-effective';
+import { bitsRange } from './level/bits-range';
+import { quantisationStep } from './level/quantisation-step';
+import { quantisationNoise } from './level/quantisation-noise';
+import { noiseDensityInput } from './level/noise-density-input';
+import { inputDynamicNeeded } from './level/input-dynamic-needed';
+import { bandwidthLine } from './level/bandwidth-line';
+import { bandwidthOctave } from './level/bandwidth-octave';
+import { rangeChoice } from './level/range-choice';
+import { rangeNeeded } from './level/range-needed';
+import { sensitivityAllowed } from './level/sensitivity-allowed';
+import { biasSwing } from './level/bias-swing';
+import { supplyNeeded } from './level/supply-needed';
+import { dynamicRangeNeeded } from './level/dynamic-range-needed';
+import { ceilingOffset } from './level/ceiling-offset';
+import { linearityScale } from './level/linearity-scale';
+import { linearityGrowth } from './level/linearity-growth';
+import { linearityLevel } from './level/linearity-level';
+import { linearityReach } from './level/linearity-reach';
+import { chargeRunAllowed } from './level/charge-run-allowed';
+import { noiseGain } from './level/noise-gain';
+import { sourceResistanceNeeded } from './level/source-resistance-needed';
+import { noiseCurve } from './level/noise-curve';
 
 // frequency span
 import { frequencySpan } from './frequency/frequency-span';
@@ -103,6 +153,8 @@ import { verdictThermal } from './verdict/verdict-thermal';
 import { verdictSpan } from './verdict/verdict-span';
 import { verdictMode } from './verdict/verdict-mode';
 import { missing } from './verdict/missing';
+import { check } from './verdict/check';
+import { reason } from './verdict/reason';
 import { verdictRamp } from './verdict/verdict-ramp';
 
 // trust
@@ -145,6 +197,56 @@ export const FUNCTIONS: readonly AnyFunction[] = [
   sensitivityCharge,
   sensitivityLeast,
   sensitivityMost,
+  psdRms,
+  psdLevel,
+  psdAlong,
+  psdSlope,
+  psdChange,
+  peakExpected,
+  peakDuration,
+  peakShare,
+  peakExceeded,
+  crestFactor,
+  levelPeak,
+  responseRandom,
+  psdAllowed,
+  responseSine,
+  inputAllowed,
+  levelSine,
+  sineDisplacement,
+  sineVelocity,
+  crossoverFrequency,
+  levelCombined,
+  randomAllowed,
+  noiseModel,
+  noiseAllowed,
+  bandwidthAllowed,
+  noiseBias,
+  signalToNoiseNeeded,
+  coherenceLimit,
+  bitsEffective,
+  bitsRange,
+  quantisationStep,
+  quantisationNoise,
+  noiseDensityInput,
+  inputDynamicNeeded,
+  bandwidthLine,
+  bandwidthOctave,
+  rangeChoice,
+  rangeNeeded,
+  sensitivityAllowed,
+  biasSwing,
+  supplyNeeded,
+  dynamicRangeNeeded,
+  ceilingOffset,
+  linearityScale,
+  linearityGrowth,
+  linearityLevel,
+  linearityReach,
+  chargeRunAllowed,
+  noiseGain,
+  sourceResistanceNeeded,
+  noiseCurve,
 
   // frequency span
   frequencySpan,
@@ -235,6 +337,8 @@ export const FUNCTIONS: readonly AnyFunction[] = [
   verdictThermal,
   verdictSpan,
   verdictMode,
+  check,
+  reason,
   missing,
   verdictRamp,
 
