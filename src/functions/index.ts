@@ -69,6 +69,45 @@ import { frequencyLow } from './frequency/frequency-low';
 import { frequencyHigh } from './frequency/frequency-high';
 import { resonanceMounted } from './frequency/resonance-mounted';
 import { cableLimit } from './frequency/cable-limit';
+import { cornerFromLimit } from './frequency/corner-from-limit';
+import { limitFromCorner } from './frequency/limit-from-corner';
+import { cornerFromTime } from './frequency/corner-from-time';
+import { timeConstant } from './frequency/time-constant';
+import { cornerFromParts } from './frequency/corner-from-parts';
+import { cornerAllowed } from './frequency/corner-allowed';
+import { timeConstantNeeded } from './frequency/time-constant-needed';
+import { polesLimit } from './frequency/poles-limit';
+import { responseDeviation } from './frequency/response-deviation';
+import { responsePhase } from './frequency/response-phase';
+import { responseLoss } from './frequency/response-loss';
+import { settlingTime } from './frequency/settling-time';
+import { cornerForSettling } from './frequency/corner-for-settling';
+import { resonanceLimit } from './frequency/resonance-limit';
+import { resonanceNeeded } from './frequency/resonance-needed';
+import { resonanceBodies } from './frequency/resonance-bodies';
+import { stiffnessNeeded } from './frequency/stiffness-needed';
+import { stiffnessLayer } from './frequency/stiffness-layer';
+import { layerThicknessAllowed } from './frequency/layer-thickness-allowed';
+import { currentNeeded } from './frequency/current-needed';
+import { cableRunAllowed } from './frequency/cable-run-allowed';
+import { chargeCableLoss } from './frequency/charge-cable-loss';
+import { chargeCableAllowed } from './frequency/charge-cable-allowed';
+import { seriesLimit } from './frequency/series-limit';
+import { sensitivityVoltage } from './frequency/sensitivity-voltage';
+import { analyserLimit } from './frequency/analyser-limit';
+import { sampleRateNeeded } from './frequency/sample-rate-needed';
+import { recordTime } from './frequency/record-time';
+import { lineSpacing } from './frequency/line-spacing';
+import { delayPhase } from './frequency/delay-phase';
+import { delayAllowed } from './frequency/delay-allowed';
+import { pulseError } from './frequency/pulse-error';
+import { pulseTimeNeeded } from './frequency/pulse-time-needed';
+import { pulseOvershoot } from './frequency/pulse-overshoot';
+import { pulseResonanceNeeded } from './frequency/pulse-resonance-needed';
+import { pulseShortest } from './frequency/pulse-shortest';
+import { mountPractice } from './frequency/mount-practice';
+import { responseCurve } from './frequency/response-curve';
+import { frequencyCause } from './frequency/frequency-cause';
 
 // mass loading
 import { massRatio } from './mass/mass-ratio';
@@ -254,6 +293,45 @@ export const FUNCTIONS: readonly AnyFunction[] = [
   frequencyHigh,
   resonanceMounted,
   cableLimit,
+  cornerFromLimit,
+  limitFromCorner,
+  cornerFromTime,
+  timeConstant,
+  cornerFromParts,
+  cornerAllowed,
+  timeConstantNeeded,
+  polesLimit,
+  responseDeviation,
+  responsePhase,
+  responseLoss,
+  settlingTime,
+  cornerForSettling,
+  resonanceLimit,
+  resonanceNeeded,
+  resonanceBodies,
+  stiffnessNeeded,
+  stiffnessLayer,
+  layerThicknessAllowed,
+  currentNeeded,
+  cableRunAllowed,
+  chargeCableLoss,
+  chargeCableAllowed,
+  seriesLimit,
+  sensitivityVoltage,
+  analyserLimit,
+  sampleRateNeeded,
+  recordTime,
+  lineSpacing,
+  delayPhase,
+  delayAllowed,
+  pulseError,
+  pulseTimeNeeded,
+  pulseOvershoot,
+  pulseResonanceNeeded,
+  pulseShortest,
+  mountPractice,
+  responseCurve,
+  frequencyCause,
 
   // mass loading
   massRatio,

@@ -1,3 +1,5 @@
+import { rootBetween } from '../numerics/root';
+
 /**
  * A half-sine pulse of height 1 through a second-order sensor, solved exactly. Time is counted in θ = πt/T, so the
  * resonance turns at w = 2·f_r·T. During the pulse y = P·sin(θ−φ) plus a decaying ring; afterwards the ring alone.
@@ -80,4 +82,22 @@ const afterwards = (m: Motion): number => {
   return (
     Math.exp(-m.decay * wait) * (y * Math.cos(m.turn * wait) + ((v + m.decay * y) / m.turn) * Math.sin(m.turn * wait))
   );
+};
+
+/** Step of the walk below; the ripples of the error are about one turn of the resonance wide. */
+const WALK = 0.995;
+
+/**
+ * Smallest f_r·T from which on the peak stays within an error (a fraction below 1) at any higher value.
+ * The error ripples, so it is walked downward from where forced part and ring together cannot exceed it.
+ */
+export const pulseProductNeeded = (error: number, qualityFactor: number): number => {
+  const most = (product: number) => {
+    const m = motionOf(product, qualityFactor);
+    return Math.max(m.forced - 1, 1 - m.forced) + Math.hypot(m.cosine, m.sine);
+  };
+  let product = 1;
+  while (most(product) > error) product *= 2;
+  while (Math.abs(pulseOvershoot(product * WALK, qualityFactor)) <= error) product *= WALK;
+  return rootBetween((at) => Math.abs(pulseOvershoot(at, qualityFactor)) - error, product * WALK, product);
 };

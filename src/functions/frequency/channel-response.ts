@@ -41,6 +41,13 @@ export const CHANNEL_RESPONSE = {
   },
   cableLimit: { unit: 'Hz', text: 'Cable drive limit.', above: 0, optional: true },
   dataSheetLimit: { unit: 'Hz', text: 'Upper limit by the data sheet.', above: 0, optional: true },
+  riseTolerance: {
+    unit: '%',
+    symbol: 'ε₊',
+    text: 'Largest rise, where it differs from the fall.',
+    above: 0,
+    optional: true,
+  },
 } as const satisfies ArgSpecs;
 
 type Channel = Values<typeof CHANNEL_RESPONSE>;
@@ -77,6 +84,7 @@ export const spanOf = (channel: Channel): Outcome<Span> => {
     qualityFactor,
     reference,
     tolerance,
+    rise: channel.riseTolerance,
     caps: {
       analyser: sampleRate === undefined ? undefined : analyserLimit(sampleRate),
       'cable drive': cableLimit,
@@ -84,4 +92,15 @@ export const spanOf = (channel: Channel): Outcome<Span> => {
     },
   });
   return span ? outcome(span) : failure({ code: 'no-result', rule: 'the span is empty' });
+};
+
+/** The block whose pole lies highest; "response" when the low end is the far side of the resonance. */
+export const lowCauseOf = (channel: Channel, span: Span): string => {
+  if (span.low === 0) return 'nothing';
+  const poles = polesOf(channel);
+  const corners = poles.ok ? poles.value : [];
+  const highest = Math.max(0, ...corners);
+  if (highest === 0) return 'response';
+  if (channel.couplingPoles.includes(highest)) return 'AC coupling';
+  return channel.output === 'charge' ? 'charge amplifier' : 'sensor';
 };
