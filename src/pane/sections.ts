@@ -59,7 +59,9 @@ const checkSection = (state: PaneState): HTMLElement => {
           type: 'button',
           class: 'primary',
           'data-key': 'check',
-          disabled: !channels || Boolean(busy),
+          disabled: !channels,
+          // Still there for the keyboard, so that the focus is not lost.
+          'aria-disabled': busy ? 'true' : undefined,
           onclick: () => void state.check(),
         },
         view?.results ? 'Check again' : 'Check channels',

@@ -80,7 +80,7 @@ export class Workbench {
 
   /** Until the pane has read the open workbook. */
   ready(): Promise<unknown> {
-    return this.page.waitForSelector('.cw-pane button.primary:not([disabled])', { timeout: 60_000 });
+    return this.page.waitForSelector('.cw-pane button.primary:not([disabled], [aria-disabled])', { timeout: 60_000 });
   }
 
   async check(): Promise<void> {
