@@ -15,12 +15,13 @@ import { UniverSheetsTablePlugin } from '@univerjs/sheets-table';
 import type { AnyFunction } from '../../functions/define';
 import { FUNCTIONS } from '../../functions/index';
 import { patchEngine } from './engine-patches';
+import { engineVersion } from './engine-version';
 import { functionClasses, functionDescriptions } from './functions';
 import type { Host } from './host';
 import { openInGrid } from './open';
 
 /** The same engine and functions as on the page, without a page: for tests and for calculating a file's formulas. */
-export const createHeadless = (functions: readonly AnyFunction[] = FUNCTIONS): Host => {
+export const createHeadless = (functions: readonly AnyFunction[] = FUNCTIONS, version = engineVersion()): Host => {
   const univer = new Univer({ locale: LocaleType.EN_US, locales: {}, logLevel: LogLevel.SILENT });
   univer.registerPlugin(UniverFormulaEnginePlugin, { function: functionClasses(functions) });
   univer.registerPlugin(UniverSheetsPlugin);
@@ -33,7 +34,7 @@ export const createHeadless = (functions: readonly AnyFunction[] = FUNCTIONS): H
   univer.registerPlugin(UniverSheetsTablePlugin);
   univer.registerPlugin(UniverSheetsConditionalFormattingPlugin);
   univer.registerPlugin(UniverSheetsNotePlugin);
-  patchEngine(univer.__getInjector());
+  patchEngine(univer.__getInjector(), version);
   return { univer, api: FUniver.newAPI(univer) };
 };
 
