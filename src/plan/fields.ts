@@ -56,7 +56,11 @@ export const FIELDS: readonly Field[] = [
   channel('location', 'Location', { kind: 'text', text: 'Where the point is, in words.' }),
   channel('panel', 'Panel', { kind: 'text', text: 'Panel or part whose added masses are summed.' }),
   channel('role', 'Role', { kind: 'choice', choices: ROLES, text: 'What the channel is for in the test.' }),
-  channel('purpose', 'Purpose', { kind: 'choice', choices: PURPOSES, text: 'Decides which limits apply; blank: survey.' }),
+  channel('purpose', 'Purpose', {
+    kind: 'choice',
+    choices: PURPOSES,
+    text: 'Decides which limits apply; blank: survey.',
+  }),
   channel('levelLow', 'Lowest level', {
     kind: 'quantity',
     unit: 'g',

@@ -18,7 +18,8 @@ export const sampleOf = (cells: readonly CellValue[]): readonly (number | string
   if (!sample) {
     const told = new Set(
       cells.filter(
-        (cell): cell is number | string => typeof cell === 'number' || (typeof cell === 'string' && !isAbsentText(cell)),
+        (cell): cell is number | string =>
+          typeof cell === 'number' || (typeof cell === 'string' && !isAbsentText(cell)),
       ),
     );
     const step = Math.max(1, Math.ceil(told.size / SAMPLE));
