@@ -1,9 +1,3 @@
-/** Inertia force in N that a joint holds: everything beyond it (kg) at a peak (m/s²). Source: F = m·a. */
-export const mountForce = (mass: number, highestPeak: number): number => mass * highestPeak;
-
-/** Common practice, no source: a joint is trusted with its holding force over this. */
-export const HOLDING_FACTOR = 3;
-
 export interface MountPractice {
   readonly mount: string;
   /** Hz for a sensor of PRACTICE_MASS. */

@@ -9,13 +9,13 @@ import {
   lossOfDecibels,
   settlingTime,
 } from '../../../src/core/frequency/corner';
-import { mountForce } from '../../../src/core/frequency/mount';
 import { polesLimit } from '../../../src/core/frequency/poles';
 import { pulseError } from '../../../src/core/frequency/pulse';
 import { pulseOvershoot } from '../../../src/core/frequency/pulse-resonance';
 import { frequencyOverResonance, mountedResonance, twoBodyResonance } from '../../../src/core/frequency/resonance';
 import { resonanceGain } from '../../../src/core/frequency/response';
 import { usableSpan } from '../../../src/core/frequency/span';
+import { inertiaForce } from '../../../src/core/mass/holding';
 import { describeChecks, type Calls, type Inputs } from '../published-checks';
 
 const G = 9.80665;
@@ -53,7 +53,7 @@ const CALLS: Calls = {
     const mass = (i.base_gram + i.seismic_gram) / 1000;
     return (mountedResonance(i.sensor_resonance_Hz, mass, i.mount_N_per_m) / twoBodies(i) - 1) * 100;
   },
-  'inertia force on a mount': (i) => mountForce(i.mass_gram / 1000, i.high_peak_gn * G),
+  'inertia force on a mount': (i) => inertiaForce(i.mass_gram / 1000, i.high_peak_gn * G, 0),
   'cable drive limit': (i) =>
     cableDriveLimit(i.supply_mA / 1000, i.sensor_mA / 1000, i.capacitance_nF * 1e-9, i.peak_V),
   'supply current needed': (i) =>
