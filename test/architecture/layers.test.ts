@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { dirname, join, relative, resolve } from 'node:path';
+import ts from 'typescript';
 
 const SRC = resolve(__dirname, '../../src');
 
@@ -39,9 +40,7 @@ const files = readdirSync(SRC, { recursive: true, encoding: 'utf8' })
   .filter((file) => file.endsWith('.ts'))
   .map((file) => join(SRC, file));
 const importsOf = (file: string): string[] =>
-  [...readFileSync(file, 'utf8').matchAll(/(?:from|import|import\(|require\()\s*['"]([^'"]+)['"]/g)].map(
-    (m) => m[1] as string,
-  );
+  ts.preProcessFile(readFileSync(file, 'utf8'), true, true).importedFiles.map(({ fileName }) => fileName);
 
 /** Sentences like "core/x.ts imports pane/y.ts" for every arrow that points the wrong way. */
 const violations = (all: readonly { file: string; imports: readonly string[] }[]): string[] =>
