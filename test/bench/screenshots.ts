@@ -1,0 +1,42 @@
+import { mkdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { launch, startServer, Workbench } from '../end-to-end/workbench-page';
+
+/** The pictures of the README and of a reviewer: `npm run bench screenshots`. */
+export const run = async (root: string): Promise<void> => {
+  const folder = join(root, 'assets/screenshots');
+  mkdirSync(folder, { recursive: true });
+  const server = await startServer(root);
+  const browser = await launch();
+  const bench = await Workbench.open(browser, server.address);
+  const shoot = async (name: string) => {
+    await bench.page.waitForTimeout(2_500); // the grid paints its marks late
+    await bench.page.screenshot({ path: join(folder, `${name}.png`) });
+  };
+  try {
+    await bench.page.waitForTimeout(1_000);
+    await shoot('start');
+    await bench.check();
+    await shoot('checked');
+    await bench.page.locator('.cw-row').nth(1).click();
+    await shoot('failing-row');
+    await bench.page.locator('.cw-row').nth(1).click();
+    await bench.page.click('[data-key=columns]');
+    await bench.page.selectOption('#cw-field-channels-localMass', { index: 0 });
+    await bench.ready();
+    await bench.page.locator('#cw-field-channels-localMass').scrollIntoViewIfNeeded();
+    await shoot('corrected-column');
+    await bench.page.click('#undo');
+    await bench.page.evaluate(() =>
+      window.channelwright.spreadsheet.select('Channels', { row: 8, column: 46, rows: 1, columns: 1 }),
+    );
+    await bench.page.keyboard.press('F6');
+    if (!(await bench.page.evaluate(() => document.activeElement?.closest('#grid') !== null)))
+      await bench.page.keyboard.press('F6');
+    await bench.page.keyboard.type('=CHAN.THERMAL', { delay: 40 });
+    await shoot('autocomplete');
+  } finally {
+    await browser.close();
+    server.close();
+  }
+};
