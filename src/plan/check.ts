@@ -1,11 +1,11 @@
 import { worstVerdict, type Verdict } from '../core/verdict';
+import { CheckMemory } from './check-memory';
 import { checkFrequency, type FrequencyCheck } from './frequency';
 import { checkLevel, type LevelCheck } from './level';
 import type { Limits } from './limits';
 import { checkMass, type MassCheck } from './mass';
 import type { Channel } from './model';
-import { SpanMemory } from './span-memory';
-import { checkThermal, type ThermalCheck } from './thermal';
+import type { ThermalCheck } from './thermal';
 
 export interface ChannelCheck {
   readonly channel: Channel;
@@ -18,17 +18,17 @@ export interface ChannelCheck {
 }
 
 /** The four headlines of one channel. Findings and sentences are made from the result when somebody asks. */
-export const checkChannel = (channel: Channel, limits: Limits, memory = new SpanMemory()): ChannelCheck => {
-  const thermal = checkThermal(channel, limits);
+export const checkChannel = (channel: Channel, limits: Limits, memory = new CheckMemory()): ChannelCheck => {
+  const thermal = memory.thermal(channel, limits);
   const level = checkLevel(channel, thermal.band, limits);
   const mass = checkMass(channel, limits);
-  const frequency = checkFrequency(channel, level.sensitivityMax, limits, memory);
+  const frequency = checkFrequency(channel, level.sensitivityMax, limits, memory.spans);
   const verdict = worstVerdict([level.verdict, mass.verdict, thermal.verdict, frequency.verdict]);
   return { channel, level, mass, thermal, frequency, verdict };
 };
 
 /** All channels of a plan; equal responses are solved once. */
 export const checkChannels = (channels: readonly Channel[], limits: Limits): ChannelCheck[] => {
-  const memory = new SpanMemory();
+  const memory = new CheckMemory();
   return channels.map((channel) => checkChannel(channel, limits, memory));
 };

@@ -124,21 +124,28 @@ interface Rated {
 const limitsOf = (part: Rated | undefined) => ({ min: part?.temperatureMin, max: part?.temperatureMax });
 
 const excessesOf = ({ requirement, sensor, mount, cable }: Channel): readonly Excess[] => {
+  const { temperatureLow: low, temperatureHigh: high } = requirement;
+  const coldest = Math.min(low ?? Infinity, high ?? Infinity);
+  const hottest = Math.max(low ?? -Infinity, high ?? -Infinity);
   let found = NO_EXCESS;
-  const compare = (part: LimitedPart, rated: Rated | undefined): void => {
-    if (!rated) return;
-    for (const end of ['low', 'high'] as const) {
-      const limit = end === 'low' ? rated.temperatureMin : rated.temperatureMax;
-      if (limit === undefined) continue;
-      const { temperatureLow, temperatureHigh } = requirement;
-      const needed = [temperatureLow, temperatureHigh].filter((t) => t !== undefined);
-      const worst = end === 'low' ? Math.min(...needed) : Math.max(...needed);
-      if (needed.length > 0 && (end === 'low' ? worst < limit : worst > limit))
-        found = [...found, { part, name: rated.name, end, needed: worst, limit }];
-    }
-  };
-  compare('sensor', sensor);
-  compare('mount', mount);
-  compare('cable', cable);
-  return found;
+  found = withExcess(found, 'sensor', sensor, coldest, hottest);
+  found = withExcess(found, 'mount', mount, coldest, hottest);
+  return withExcess(found, 'cable', cable, coldest, hottest);
+};
+
+const withExcess = (
+  found: readonly Excess[],
+  part: LimitedPart,
+  rated: Rated | undefined,
+  coldest: number,
+  hottest: number,
+): readonly Excess[] => {
+  const min = rated?.temperatureMin ?? -Infinity;
+  const max = rated?.temperatureMax ?? Infinity;
+  if (!rated || (coldest >= min && hottest <= max)) return found;
+  const below: readonly Excess[] =
+    coldest < min ? [{ part, name: rated.name, end: 'low', needed: coldest, limit: min }] : NO_EXCESS;
+  const above: readonly Excess[] =
+    hottest > max ? [{ part, name: rated.name, end: 'high', needed: hottest, limit: max }] : NO_EXCESS;
+  return [...found, ...below, ...above];
 };

@@ -1,11 +1,11 @@
 import { failure, outcome, type Outcome } from '../../core/issue';
 import { fromSi, type UnitId } from '../../core/units';
+import { CheckMemory } from '../../plan/check-memory';
 import { checkChannel, type ChannelCheck } from '../../plan/check';
 import { findingsOf } from '../../plan/findings';
 import { planFromTables } from '../../plan/from-tables';
 import type { Limits } from '../../plan/limits';
 import { reasonText } from '../../plan/sentence';
-import { SpanMemory } from '../../plan/span-memory';
 import { defineFunction, type Block } from '../define';
 import { isBlankRow, tableFromBlock } from './table-from-block';
 
@@ -66,7 +66,7 @@ const checkBlocks = (
     return table ? [table] : [];
   });
   const { plan, at } = planFromTables([channels, ...lists]);
-  const memory = new SpanMemory();
+  const memory = new CheckMemory();
   const byRow = new Map(at.map((row, i) => [row, plan.channels[i]!]));
   const rows = channels.rows.map((cells, i) => {
     const channel = isBlankRow(cells) ? undefined : byRow.get(channels.at[i]!);
