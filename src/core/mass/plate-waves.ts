@@ -14,10 +14,6 @@ export const plateWavelength = (plate: PlateProperties, frequency: number): numb
 export const beamWavelength = (beam: BeamProperties, frequency: number): number =>
   beamWaveSpeed(beam, frequency) / frequency;
 
-/** Frequency in Hz at which the plate's bending wavelength has this length in m. */
-export const frequencyOfPlateWavelength = (plate: PlateProperties, wavelength: number): number =>
-  (2 * Math.PI) / (wavelength ** 2 * stretch(plate));
-
 /** Modes per Hz of a thin plate of this area (m²), the same at every frequency: (S/2)·√(m″/B′). */
 export const plateModalDensity = (plate: PlateProperties, area: number): number => (area / 2) * stretch(plate);
 
