@@ -19,5 +19,5 @@ export const correctionResidual = (slope: number, temperatureUncertainty: number
   Math.abs(slope) * temperatureUncertainty;
 
 /** 20·log10(1 + δ). */
-export const deviationInDecibel = (deviation: number): number => 20 * Math.log10(1 + deviation);
-export const deviationOfDecibel = (decibel: number): number => 10 ** (decibel / 20) - 1;
+export const deviationInDecibel = (deviation: number): number => (20 / Math.LN10) * Math.log1p(deviation);
+export const deviationOfDecibel = (decibel: number): number => Math.expm1((decibel * Math.LN10) / 20);
