@@ -4,6 +4,7 @@ import {
   IUniverInstanceService,
   UniverInstanceType,
   type Injector,
+  type Nullable,
   type Univer,
   type Workbook,
   type Worksheet,
@@ -31,8 +32,13 @@ export class Services {
     this.instances = this.injector.get(IUniverInstanceService);
   }
 
+  /** Null while one workbook takes the place of another. */
+  openWorkbook(): Nullable<Workbook> {
+    return this.instances.getCurrentUnitOfType<Workbook>(UniverInstanceType.UNIVER_SHEET);
+  }
+
   workbook(): Workbook {
-    const found = this.instances.getCurrentUnitOfType<Workbook>(UniverInstanceType.UNIVER_SHEET);
+    const found = this.openWorkbook();
     if (!found) throw new HostProblem('No workbook is open.', 'not-found');
     return found;
   }

@@ -11,7 +11,9 @@ import {
   RemoveSheetMutation,
   ReorderRangeMutation,
   SetRangeValuesMutation,
+  SetSelectionsOperation,
   SetWorksheetNameMutation,
+  type ISetSelectionsOperationParams,
 } from '@univerjs/sheets';
 import type { RangeAddress } from '../../workbook/port';
 import { isOwnChange } from './action';
@@ -65,8 +67,8 @@ interface ChangeParams {
 
 const changeOf = (services: Services, { id, params }: ICommandInfo): SheetChange | undefined => {
   const { subUnitId, cellValue } = (params ?? {}) as ChangeParams;
-  const workbook = services.workbook();
-  const sheet = (subUnitId && workbook.getSheetBySheetId(subUnitId)) || workbook.getActiveSheet();
+  const workbook = services.openWorkbook();
+  const sheet = (subUnitId && workbook?.getSheetBySheetId(subUnitId)) || workbook?.getActiveSheet();
   if (!sheet) return undefined;
   if (STRUCTURE.has(id)) {
     const range = { row: 0, column: 0, rows: sheet.getRowCount(), columns: sheet.getColumnCount() };
@@ -87,6 +89,18 @@ export const listenForChanges = (services: Services, listener: (change: SheetCha
     if (!STRUCTURE.has(command.id) && command.id !== SetRangeValuesMutation.id) return;
     const change = changeOf(services, command);
     if (change) listener(change);
+  });
+  return () => registration.dispose();
+};
+
+/** Calls back when other cells are selected. The grid's own event is lost when another workbook takes its place. */
+export const listenForSelections = (services: Services, listener: (at: SheetChange) => void): (() => void) => {
+  const registration = services.commands.onCommandExecuted(({ id, params }) => {
+    if (id !== SetSelectionsOperation.id) return;
+    const { subUnitId, selections } = params as ISetSelectionsOperationParams;
+    const sheet = services.openWorkbook()?.getSheetBySheetId(subUnitId);
+    const range = selections[selections.length - 1]?.range;
+    if (sheet && range) listener({ sheet: sheet.getName(), range: addressOf(range) });
   });
   return () => registration.dispose();
 };

@@ -1,4 +1,3 @@
-import type { IDisposable } from '@univerjs/core';
 import { SheetsSelectionsService } from '@univerjs/sheets';
 import type {
   ApplyOptions,
@@ -12,7 +11,7 @@ import type {
 import { applyChanges } from './apply';
 import { Calculation } from './calculation';
 import { Services, type Host } from './host';
-import { listenForChanges } from './listen';
+import { listenForChanges, listenForSelections } from './listen';
 import { addressOf, readSheet } from './read-sheet';
 
 type Place = { sheet: string; range: RangeAddress };
@@ -78,12 +77,7 @@ export class EmbeddedSpreadsheet implements Spreadsheet {
   }
 
   async onSelect(listener: (at: Place) => void): Promise<() => void> {
-    const { api } = this.services.host;
-    const registration: IDisposable = api.addEvent(api.Event.SelectionChanged, ({ worksheet, selections }) => {
-      const [range] = selections;
-      if (range) listener({ sheet: worksheet.getSheetName(), range: addressOf(range) });
-    });
-    return () => registration.dispose();
+    return listenForSelections(this.services, listener);
   }
 
   private settings(): Record<string, string> {

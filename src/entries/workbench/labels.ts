@@ -1,7 +1,10 @@
 /** Buttons of the grid that show a picture only, by where they are, and the words they get. */
 const LABELS: readonly (readonly [string, string])[] = [
-  ['[data-u-comp="sheet-bar"] button:nth-of-type(1)', 'Add a sheet'],
-  ['[data-u-comp="sheet-bar"] button:nth-of-type(2)', 'List of sheets'],
+  ['[data-u-comp="defined-name"] input', 'Address of the active cell'],
+  ['[data-u-comp="defined-name"] a', 'Names in this workbook'],
+  ['[data-u-comp="formula-bar"] button', 'Make the formula bar taller'],
+  ['[aria-haspopup="menu"] > [data-u-comp="sheet-bar-append-button"]', 'List of sheets'],
+  ['[data-u-comp="sheet-bar-append-button"]', 'Add a sheet'],
 ];
 
 /** The grid draws its parts late and again, so names are put on whenever it changes. */
