@@ -41,7 +41,7 @@ const velocity = (m: Motion, angle: number): number =>
       (m.cosine * m.turn + m.decay * m.sine) * Math.sin(m.turn * angle));
 
 /** Looks per turn of the ring: between two looks the ring cannot rise and fall unseen. */
-const LOOKS_PER_TURN = 32;
+const LOOKS_PER_TURN = 16;
 
 /**
  * Error of the peak as a fraction (positive: reads high) for f_r·T and Q above 0.5. One resonance, linear.
@@ -65,7 +65,8 @@ export const pulseOvershoot = (resonanceTimesDuration: number, qualityFactor: nu
 
 const crestBetween = (m: Motion, low: number, high: number): number => {
   let [rising, falling] = [low, high];
-  for (let i = 0; i < 60; i += 1) {
+  // The value is flat at its crest: half the digits of the angle are all that matter.
+  for (let i = 0; i < 26; i += 1) {
     const middle = (rising + falling) / 2;
     if (velocity(m, middle) > 0) rising = middle;
     else falling = middle;
@@ -84,20 +85,29 @@ const afterwards = (m: Motion): number => {
   );
 };
 
-/** Step of the walk below; the ripples of the error are about one turn of the resonance wide. */
-const WALK = 0.995;
-
 /**
  * Smallest f_r·T from which on the peak stays within an error (a fraction below 1) at any higher value.
- * The error ripples, so it is walked downward from where forced part and ring together cannot exceed it.
+ * The error ripples by one ripple per unit of f_r·T while the ring lasts to the crest, so it is walked downward in
+ * small steps from where forced part and ring together cannot exceed it.
  */
 export const pulseProductNeeded = (error: number, qualityFactor: number): number => {
-  const most = (product: number) => {
+  const excess = (product: number) => Math.abs(pulseOvershoot(product, qualityFactor)) - error;
+  const surplus = (product: number) => {
     const m = motionOf(product, qualityFactor);
-    return Math.max(m.forced - 1, 1 - m.forced) + Math.hypot(m.cosine, m.sine);
+    return Math.abs(m.forced - 1) + Math.hypot(m.cosine, m.sine) - error;
   };
   let product = 1;
-  while (most(product) > error) product *= 2;
-  while (Math.abs(pulseOvershoot(product * WALK, qualityFactor)) <= error) product *= WALK;
-  return rootBetween((at) => Math.abs(pulseOvershoot(at, qualityFactor)) - error, product * WALK, product);
+  while (surplus(product) > 0) product *= 2;
+  for (;;) {
+    const m = motionOf(product, qualityFactor);
+    const lasts = Math.hypot(m.cosine, m.sine) * Math.exp((-m.decay * Math.PI) / 4) > error * NEGLIGIBLE;
+    const next = product - Math.min(product * SMOOTH_STEP, lasts ? RIPPLE_STEP : Infinity);
+    if (excess(next) > 0) return rootBetween(excess, next, product);
+    product = next;
+  }
 };
+
+/** Share of the error below which the ring at the crest no longer counts. */
+const NEGLIGIBLE = 1e-3;
+const SMOOTH_STEP = 0.01;
+const RIPPLE_STEP = 0.1;
