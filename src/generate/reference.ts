@@ -1,4 +1,5 @@
 import type { AnyFunction, ArgSpec, Example, Source } from '../functions/define';
+import { QUESTIONS } from '../functions/questions';
 import { blankOf, exampleFormula, limitsOf, resultUnitOf, signatureOf, unitOf } from '../functions/describe';
 
 export const START = '<!-- function reference: made by npm run generate -->';
@@ -64,17 +65,33 @@ const entry = (namespace: string) => (fn: AnyFunction) => {
   ].join('\n');
 };
 
+/** Quantity, forward and inverse functions, source and how many outside numbers hold them. */
+const questionTable = (functions: readonly AnyFunction[]): string => {
+  const byName = new Map(functions.map((fn) => [fn.name, fn]));
+  const rows = QUESTIONS.map(({ quantity, forward, inverse }) => {
+    const asked = [...forward, ...inverse].flatMap((name) => byName.get(name) ?? []);
+    const source = byName.get(forward[0] ?? '')?.source;
+    const checks = asked.reduce((count, fn) => count + fn.examples.length, 0);
+    const names = (list: readonly string[]) => list.map(code).join(' ') || '–';
+    return `| ${quantity} | ${names(forward)} | ${names(inverse)} | ${source ? html(sourceText(source)) : '–'} | ${checks} worked examples |`;
+  });
+  return [
+    '### Questions forward and back',
+    '',
+    '| quantity | what do I get | what may I use | source of the first | held by |',
+    '|---|---|---|---|---|',
+    ...rows,
+  ].join('\n');
+};
+
 /** The function reference, one heading per family, one folded block per function. */
 export const functionReference = (functions: readonly AnyFunction[], namespace: string): string => {
   const families = [...new Set(functions.map((fn) => fn.family))];
-  return families
-    .map((family) => {
-      const members = functions.filter((fn) => fn.family === family);
-      return [`### ${family[0]?.toUpperCase()}${family.slice(1)}`, members.map(entry(namespace)).join('\n')].join(
-        '\n\n',
-      );
-    })
-    .join('\n\n');
+  const parts = families.map((family) => {
+    const members = functions.filter((fn) => fn.family === family);
+    return `### ${family[0]?.toUpperCase()}${family.slice(1)}\n\n${members.map(entry(namespace)).join('\n')}`;
+  });
+  return [questionTable(functions), ...parts].join('\n\n');
 };
 
 /** The page with its reference replaced; undefined when the two marks are not there, in order. */
