@@ -90,7 +90,8 @@ describe('a workbook file opened in the grid', () => {
 describe('a file that is not an .xlsx workbook', () => {
   const ole = (text: string) =>
     Buffer.concat([Buffer.from('d0cf11e0a1b11ae1', 'hex'), Buffer.alloc(64), Buffer.from(text, 'utf16le')]);
-  const zip = (text: string) => Buffer.concat([Buffer.from('504b0304', 'hex'), Buffer.from(`${text}PK\u0005\u0006`)]);
+  const zip = (text: string) =>
+    Buffer.concat([Buffer.from('504b0304', 'hex'), Buffer.from(`${text}PK\u0005\u0006${'\0'.repeat(18)}`)]);
 
   it.each([
     ['nothing', Buffer.alloc(0), 'empty'],
@@ -103,6 +104,15 @@ describe('a file that is not an .xlsx workbook', () => {
     ['half a workbook', SAMPLE.subarray(0, SAMPLE.length / 2), 'broken'],
   ])('is refused with the reason: %s', async (_, bytes, code) => {
     await expect(open(bytes)).rejects.toMatchObject({ name: 'FileProblem', code });
+  });
+});
+
+describe('a file that asks for more than a page has', () => {
+  it('is refused by what its parts say they unpack to', async () => {
+    const bytes = Buffer.from(SAMPLE);
+    const entry = bytes.indexOf(Buffer.from('504b0102', 'hex'));
+    bytes.writeUInt32LE(900_000_000, entry + 24);
+    await expect(open(bytes)).rejects.toMatchObject({ code: 'too-large' });
   });
 });
 

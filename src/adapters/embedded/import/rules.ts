@@ -22,6 +22,15 @@ export const rangeFromFile = (reference: string): IRange => {
   return { startRow, startColumn: startCol, endRow, endColumn: endCol };
 };
 
+/** A rule for whole columns is drawn as far as a person looks, as the grid keeps a place for each of its cells. */
+const MOST_ROWS = 20_000;
+const MOST_COLUMNS = 500;
+const withinReach = (range: IRange): IRange => ({
+  ...range,
+  endRow: Math.min(range.endRow, range.startRow + MOST_ROWS),
+  endColumn: Math.min(range.endColumn, range.startColumn + MOST_COLUMNS),
+});
+
 const TEXT_RULES: Partial<Record<ConditionalRule['type'], CFTextOperator>> = {
   containsText: CFTextOperator.containsText,
   notContainsText: CFTextOperator.notContainsText,
@@ -56,7 +65,7 @@ const colorScale = (rule: ConditionalRule): IConditionalFormattingRuleConfig | u
     type: CFRuleType.colorScale,
     config: scale.cfvo.map(({ type, value }, index) => ({
       index,
-      color: `#${(scale.colors[index] ?? 'FFFFFF').slice(-6)}`,
+      color: /[0-9a-f]{6}$/i.exec(scale.colors[index] ?? '')?.[0].replace(/^/, '#') ?? '#FFFFFF',
       value: { type: CFValueType[type], value: Number(value ?? 0) },
     })),
   };
@@ -93,7 +102,7 @@ export const rulesFromFile = (sheet: Sheet, sheetId: string, color: ColorReader)
     .flatMap((rule, i) => {
       const found = config(rule, color);
       if (!found) return [];
-      const ranges = rule.range.split(' ').filter(Boolean).map(rangeFromFile);
+      const ranges = rule.range.split(' ').filter(Boolean).map(rangeFromFile).map(withinReach);
       const cfId = `${isOwnMark(rule) ? MARK_PREFIX : ''}file-${sheetId}-${i}`;
       return [{ cfId, ranges, stopIfTrue: rule.stopIfTrue ?? false, rule: found }];
     });

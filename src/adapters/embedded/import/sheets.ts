@@ -1,4 +1,4 @@
-import type { IColumnData, IFreeze, IRowData, IWorksheetData } from '@univerjs/core';
+import type { IColumnData, IFreeze, IRange, IRowData, IWorksheetData } from '@univerjs/core';
 import type { Sheet } from 'hucre';
 import { cellsFromFile } from './cells';
 import type { ColorReader, StyleTable } from './styles';
@@ -48,6 +48,14 @@ const freeze = ({ freezePane }: Sheet): IFreeze => {
   return { xSplit, ySplit, startRow: ySplit || -1, startColumn: xSplit || -1 };
 };
 
+/** The grid walks through the cells of a merge; one that spans the whole sheet would take it hours. */
+const MOST_MERGED_CELLS = 100_000;
+
+const mergedRanges = (sheet: Sheet): IRange[] =>
+  (sheet.merges ?? [])
+    .map(({ startRow, startCol, endRow, endCol }) => ({ startRow, startColumn: startCol, endRow, endColumn: endCol }))
+    .filter((m) => (m.endRow - m.startRow + 1) * (m.endColumn - m.startColumn + 1) <= MOST_MERGED_CELLS);
+
 export const worksheetFromFile = (
   sheet: Sheet,
   id: string,
@@ -68,11 +76,6 @@ export const worksheetFromFile = (
     columnData: columnData(sheet, styles),
     rowData: rowData(sheet),
     freeze: freeze(sheet),
-    mergeData: (sheet.merges ?? []).map(({ startRow, startCol, endRow, endCol }) => ({
-      startRow,
-      startColumn: startCol,
-      endRow,
-      endColumn: endCol,
-    })),
+    mergeData: mergedRanges(sheet),
   };
 };
