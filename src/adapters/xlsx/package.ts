@@ -9,9 +9,27 @@ const OLE_HEADER = [0xd0, 0xcf, 0x11, 0xe0];
 /** Unpacked parts up to this size are kept; larger ones are unpacked again when they are read again. */
 const KEEP_BYTES = 2 * 1024 * 1024;
 
+/** A part that we wrote. It is packed when the file is saved, however often it is edited before. */
+class Written {
+  private packed: ZipEntry | undefined;
+
+  constructor(
+    readonly name: string,
+    readonly bytes: Uint8Array,
+  ) {}
+
+  entry(codec: Codec): ZipEntry {
+    if (this.packed) return this.packed;
+    const { name, bytes } = this;
+    const packed = codec.deflate(bytes);
+    const [method, data] = packed.length < bytes.length ? ([8, packed] as const) : ([0, bytes] as const);
+    return (this.packed = freshEntry(name, method, codec.crc32(bytes), bytes.length, data));
+  }
+}
+
 /** The parts of a workbook file by name (names compare without case). Unread parts stay packed, unedited ones are copied. */
 export class Package {
-  private entries = new Map<string, ZipEntry>();
+  private entries: Map<string, ZipEntry | Written>;
   private readonly unpacked = new Map<string, Uint8Array>();
   private readonly original: ReadonlyMap<string, ZipEntry>;
 
@@ -27,8 +45,8 @@ export class Package {
         'protected',
         'The file is protected by a password or is an old .xls workbook. Remove the password, or save it as .xlsx first.',
       );
-    for (const entry of readZip(bytes, limits)) this.entries.set(entry.name.toLowerCase(), entry);
-    this.original = new Map(this.entries);
+    this.original = new Map(readZip(bytes, limits).map((entry) => [entry.name.toLowerCase(), entry]));
+    this.entries = new Map(this.original);
   }
 
   has(name: string): boolean {
@@ -44,6 +62,7 @@ export class Package {
   read(name: string): Uint8Array {
     const key = name.toLowerCase();
     const entry = this.entries.get(key) ?? refuse('unsupported', `The part ${name} is missing from the file.`);
+    if (entry instanceof Written) return entry.bytes;
     const kept = this.unpacked.get(key);
     if (kept) return kept;
     const bytes = toUtf8(this.unpack(entry), entry.name);
@@ -62,13 +81,8 @@ export class Package {
   /** Adds a part or replaces its content. */
   write(name: string, bytes: Uint8Array): void {
     const key = name.toLowerCase();
-    const written = this.entries.get(key)?.name ?? name;
-    const packed = this.codec.deflate(bytes);
-    const smaller = packed.length < bytes.length;
-    const fresh = freshEntry(written, smaller ? 8 : 0, this.codec.crc32(bytes), bytes.length, smaller ? packed : bytes);
-    this.entries.set(key, fresh);
+    this.entries.set(key, new Written(this.entries.get(key)?.name ?? name, bytes));
     this.unpacked.delete(key);
-    if (bytes.length <= KEEP_BYTES) this.unpacked.set(key, bytes);
   }
 
   remove(name: string): void {
@@ -89,7 +103,6 @@ export class Package {
       return edit();
     } catch (error) {
       this.entries = before;
-      this.unpacked.clear();
       throw error;
     }
   }
@@ -111,10 +124,13 @@ export class Package {
 
   /** The parts that were taken over as they were, for the check before writing. */
   untouched(): ReadonlyMap<string, ZipEntry> {
-    return new Map([...this.entries].filter(([key, entry]) => this.original.get(key) === entry));
+    const same = [...this.entries].filter(([, entry]) => !(entry instanceof Written)) as [string, ZipEntry][];
+    return new Map(same);
   }
 
   save(): Uint8Array {
-    return writeZip([...this.entries.values()]);
+    return writeZip(
+      [...this.entries.values()].map((entry) => (entry instanceof Written ? entry.entry(this.codec) : entry)),
+    );
   }
 }

@@ -52,7 +52,7 @@ export class SheetDataEdit {
     private readonly existing: ReadonlySet<number> | undefined,
     private copied: number,
   ) {
-    this.sink = new ByteSink(Math.ceil(bytes.length * 1.05) + 4096);
+    this.sink = new ByteSink(bytes.length + writtenCells(effects) * CELL_BYTES);
     this.sweep = new EffectSweep(effects);
     this.newRows = this.sweep.rows();
     this.arrays = new ArrayBlocks(context.sheet);
@@ -183,7 +183,7 @@ export class SheetDataEdit {
   /** What the cell is to hold, after all refusals. The same formula, not computed yet, keeps the value it had. */
   private accept(cell: CellRecord, { input = null, resetStyle }: CellState): CellInput | null {
     const { row, column } = cell;
-    const isFilled = cell.value !== undefined || cell.formula !== undefined;
+    const isFilled = cell.hasValue || cell.formula !== undefined;
     if (isFilled && input?.kind === 'spilled' && !resetStyle && !this.arrays.isFreed(row, column))
       refuse('occupied', `Cell ${cellAddress(row, column)} of sheet ${this.context.sheet} is in the way of a result.`);
     if (isFilled || input) this.arrays.claim(row, column, input === null);
@@ -197,7 +197,7 @@ export class SheetDataEdit {
   }
 
   private isSame(cell: CellRecord, input: CellInput | null, { resetStyle }: CellState): boolean {
-    if (input === null) return !resetStyle && cell.value === undefined && cell.formula === undefined;
+    if (input === null) return !resetStyle && !cell.hasValue && cell.formula === undefined;
     if (input.kind === 'formula') {
       if (input.spill || !this.hasFormula(cell, input.formula)) return false;
     } else if (cell.formula || input.kind === 'spilled') return false;
@@ -249,6 +249,11 @@ export class SheetDataEdit {
     this.copied = row.openEnd - ending;
   }
 }
+
+/** About the size of a cell with a formula, for a first guess of how much room the result needs. */
+const CELL_BYTES = 192;
+const writtenCells = (effects: readonly Effect[]): number =>
+  effects.reduce((sum, { kind, range }) => sum + (kind === 'write' ? range.rows * range.columns : 1), 8);
 
 function sameValue(a: Cell, b: Cell): boolean {
   if (typeof a === 'object' && typeof b === 'object' && a && b) return a.error === b.error;

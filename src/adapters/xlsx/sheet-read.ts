@@ -27,6 +27,10 @@ export interface FileSheetContent extends SheetContent {
 }
 
 export function cellValue(cell: CellRecord, context: Pick<ReadContext, 'strings' | 'from1904'>): Cell {
+  if (cell.type === 'n') {
+    const { number } = cell;
+    if (!Number.isNaN(number) && (number !== 0 || cell.value?.trim() !== '')) return cell.hasValue ? number : null;
+  }
   const { value } = cell;
   if (value === undefined) return null;
   switch (cell.type) {
@@ -41,10 +45,8 @@ export function cellValue(cell: CellRecord, context: Pick<ReadContext, 'strings'
       return readCellText(value);
     case 'd':
       return isoToSerial(value.trim(), context.from1904) ?? value;
-    case 'n': {
-      const number = Number(value);
-      return value.trim() === '' ? null : Number.isNaN(number) ? value : number;
-    }
+    case 'n':
+      return value.trim() === '' ? null : value;
   }
 }
 

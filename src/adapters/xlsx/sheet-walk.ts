@@ -1,9 +1,10 @@
 import { packedReference } from './cell-reference';
 import { LAST_COLUMN, LAST_ROW } from './limits';
 import { CLOSE, END, OPEN, TEXT, XmlScanner } from './xml-scan';
-import { decodeText } from './xml-text';
+import { decodeText, sameAscii } from './xml-text';
 
 export type CellType = 'n' | 's' | 'str' | 'b' | 'e' | 'inlineStr' | 'd';
+const LETTER_V = 118;
 const TYPES: readonly CellType[] = ['s', 'str', 'n', 'b', 'e', 'inlineStr', 'd'];
 
 export interface StoredFormula {
@@ -14,21 +15,49 @@ export interface StoredFormula {
 }
 
 /** One cell while the walk stands on it; the same object is used for every cell. */
-export interface CellRecord {
-  row: number;
-  column: number;
-  start: number;
-  openEnd: number;
-  end: number;
-  selfClosing: boolean;
-  hasReference: boolean;
-  style: number;
-  type: CellType;
-  /** Text of the value, or of an inline string. */
-  value: string | undefined;
+export class CellRecord {
+  row = 0;
+  column = -1;
+  start = 0;
+  openEnd = 0;
+  end = 0;
+  selfClosing = false;
+  hasReference = false;
+  style = 0;
+  type: CellType = 'n';
   formula: StoredFormula | undefined;
   /** Index into the workbook's cell metadata: a formula that spills. */
   metadata: string | undefined;
+  hasValue = false;
+  /** Where the value lies when it is one plain piece of text, which is nearly always; otherwise `text` has it. */
+  private from = 0;
+  private to = 0;
+  private text: string | undefined;
+
+  constructor(private readonly bytes: Uint8Array) {}
+
+  /** Text of the value, or of an inline string; decoded only when it is asked for. */
+  get value(): string | undefined {
+    return this.hasValue ? (this.text ?? decodeText(this.bytes, this.from, this.to)) : undefined;
+  }
+
+  /** The value as a number; NaN when it is none. */
+  get number(): number {
+    const short = this.text === undefined ? shortNumber(this.bytes, this.from, this.to) : NaN;
+    return Number.isNaN(short) ? Number(this.value) : short;
+  }
+
+  setSpan(from: number, to: number): void {
+    this.hasValue = true;
+    this.text = undefined;
+    this.from = from;
+    this.to = to;
+  }
+
+  setText(text: string): void {
+    this.hasValue = true;
+    this.text = text;
+  }
 }
 
 export interface RowRecord {
@@ -91,7 +120,7 @@ function walkData(scanner: XmlScanner, visitor: SheetVisitor): void {
     selfClosing: false,
     hasReference: false,
   };
-  const cell = blankCell();
+  const cell = new CellRecord(scanner.bytes);
   for (let token = scanner.next(); token !== CLOSE; token = scanner.next()) {
     if (token !== OPEN) continue;
     if (!scanner.is('row')) {
@@ -127,21 +156,6 @@ function walkRow(scanner: XmlScanner, row: RowRecord, cell: CellRecord, visitor:
   row.end = scanner.end;
 }
 
-const blankCell = (): CellRecord => ({
-  row: 0,
-  column: -1,
-  start: 0,
-  openEnd: 0,
-  end: 0,
-  selfClosing: false,
-  hasReference: false,
-  style: 0,
-  type: 'n',
-  value: undefined,
-  formula: undefined,
-  metadata: undefined,
-});
-
 function readCell(scanner: XmlScanner, row: number, cell: CellRecord): void {
   const { bytes } = scanner;
   const r = scanner.attributeAt('r');
@@ -153,24 +167,82 @@ function readCell(scanner: XmlScanner, row: number, cell: CellRecord): void {
     cell.column = packed % (LAST_COLUMN + 1);
   } else if (++cell.column > LAST_COLUMN) scanner.fail('there is no such column');
   const s = scanner.attributeAt('s');
-  cell.style = s < 0 ? 0 : Number(decodeText(bytes, scanner.valueStart(s), scanner.valueEnd(s))) || 0;
+  cell.style = s < 0 ? 0 : number(bytes, scanner.valueStart(s), scanner.valueEnd(s));
   const t = scanner.attributeAt('t');
-  cell.type = t < 0 ? 'n' : (TYPES.find((type) => type === scanner.attributeValue(t)) ?? 'n');
+  cell.type =
+    t < 0 ? 'n' : (TYPES.find((type) => sameAscii(bytes, scanner.valueStart(t), scanner.valueEnd(t), type)) ?? 'n');
   cell.metadata = scanner.attribute('cm');
   cell.start = scanner.start;
   cell.openEnd = cell.end = scanner.end;
   cell.selfClosing = scanner.selfClosing;
-  cell.value = undefined;
+  cell.hasValue = false;
   cell.formula = undefined;
   if (scanner.selfClosing) return;
+  if (scanner.onlyChild(LETTER_V)) {
+    cell.setSpan(scanner.start, scanner.childEnd);
+    cell.end = scanner.end;
+    return;
+  }
   for (let token = scanner.next(); token !== CLOSE; token = scanner.next()) {
     if (token !== OPEN) continue;
-    if (scanner.is('v')) cell.value = plainText(scanner);
+    if (scanner.is('v')) readValue(scanner, cell);
     else if (scanner.is('f')) cell.formula = readFormula(scanner);
-    else if (scanner.is('is')) cell.value = richText(scanner);
+    else if (scanner.is('is')) cell.setText(richText(scanner));
     else scanner.skip();
   }
   cell.end = scanner.end;
+}
+
+function readValue(scanner: XmlScanner, cell: CellRecord): void {
+  if (scanner.selfClosing) return cell.setText('');
+  const { level } = scanner;
+  if (scanner.next() === TEXT && !scanner.literal) {
+    const { start, end } = scanner;
+    if (scanner.next() === CLOSE && scanner.level === level) return cell.setSpan(start, end);
+    return cell.setText(decodeText(scanner.bytes, start, end) + restOfText(scanner, level));
+  }
+  cell.setText(restOfText(scanner, level));
+}
+
+/** Text from the present token to the end of the element at this level. */
+function restOfText(scanner: XmlScanner, level: number): string {
+  let text = '';
+  for (; scanner.token !== CLOSE || scanner.level !== level; scanner.next())
+    if (scanner.token === TEXT) text += scanner.textValue();
+  return text;
+}
+
+/** The power of ten by which a double still divides exactly rounded, and the digits it holds exactly. */
+const LARGEST_POWER = 22;
+const EXACT_DIGITS = 15;
+const POWERS = Array.from({ length: LARGEST_POWER + 1 }, (_, n) => Number(`1e${n}`));
+
+/** A plain decimal number of up to 15 digits, read without making a string of it; NaN for every other form. */
+function shortNumber(bytes: Uint8Array, from: number, to: number): number {
+  const first = bytes[from] === 45 ? from + 1 : from;
+  if (to - first > EXACT_DIGITS + 1 || to === first) return NaN;
+  let digits = 0;
+  let point = -1;
+  for (let at = first; at < to; at++) {
+    const byte = bytes[at]!;
+    if (byte === 46 && point < 0 && at > first) point = at;
+    else if (byte >= 48 && byte <= 57) digits = digits * 10 + byte - 48;
+    else return NaN;
+  }
+  if (point < 0 && to - first > EXACT_DIGITS) return NaN;
+  const size = point < 0 ? digits : digits / POWERS[to - point - 1]!;
+  return first === from ? size : -size;
+}
+
+/** A small whole number, 0 when it is none. */
+function number(bytes: Uint8Array, from: number, to: number): number {
+  let n = 0;
+  for (let at = from; at < to; at++) {
+    const digit = bytes[at]! - 48;
+    if (digit < 0 || digit > 9) return 0;
+    n = n * 10 + digit;
+  }
+  return n;
 }
 
 function readFormula(scanner: XmlScanner): StoredFormula {
@@ -184,10 +256,8 @@ function readFormula(scanner: XmlScanner): StoredFormula {
 function plainText(scanner: XmlScanner): string {
   if (scanner.selfClosing) return '';
   const { level } = scanner;
-  let text = '';
-  for (let token = scanner.next(); token !== CLOSE || scanner.level !== level; token = scanner.next())
-    if (token === TEXT) text += scanner.textValue();
-  return text;
+  scanner.next();
+  return restOfText(scanner, level);
 }
 
 /** Text of a string item: all runs, without the phonetic reading that East Asian texts carry. */

@@ -1,4 +1,5 @@
 import { cellAddress } from '../../workbook/address';
+import { contentType } from './content-types';
 import type { Package } from './package';
 import { refuse } from './refuse';
 import { relationsOf, relationsPart } from './relations';
@@ -17,7 +18,8 @@ const wrong = (what: string): never =>
 export function verifyEdits(pkg: Package, workbook: string): void {
   const edited = pkg.edited();
   for (const part of edited) {
-    if (!/\.(xml|rels)$/i.test(part)) continue;
+    // Worksheets are walked from end to end below.
+    if (!/\.(xml|rels)$/i.test(part) || contentType(pkg, part)?.endsWith('worksheet+xml')) continue;
     const scanner = new XmlScanner(pkg.read(part), part);
     while (scanner.next() !== END);
   }
