@@ -177,13 +177,15 @@ export const readArgument = (spec: ArgSpec, givens: readonly Argument[], arg: st
  * Returns undefined when the cell is not such a text.
  */
 export const readRangePair = (
-  spec: QuantityArg,
-  low: Argument,
-  high: Argument,
-): readonly [number, number] | undefined => {
+  [lowSpec, low, lowKey]: readonly [QuantityArg, Argument, string],
+  [highSpec, high, highKey]: readonly [QuantityArg, Argument, string],
+): Outcome<readonly [number, number]> | undefined => {
   const text = isBlock(low) ? low[0]?.[0] : low;
   const other = isBlock(high) ? high[0]?.[0] : high;
   if (typeof text !== 'string' || !isBlank(other)) return undefined;
-  const reading = readRange(text, spec.unit);
-  return reading.ok ? [reading.value.low, reading.value.high] : undefined;
+  const reading = readRange(text, lowSpec.unit);
+  if (!reading.ok) return undefined;
+  const ends = reading.value;
+  const issue = within(ends.low, lowSpec, lowKey) ?? within(ends.high, highSpec, highKey);
+  return issue ? failure(issue) : outcome([ends.low, ends.high]);
 };

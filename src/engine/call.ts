@@ -1,6 +1,6 @@
 import { failure, outcome, type Issue, type Outcome } from '../core/issue';
 import { fromSi } from '../core/units';
-import type { AnyFunction, ArgSpec, Cell, ResultSpec } from '../functions/define';
+import type { AnyFunction, ArgSpec, Cell, QuantityArg, ResultSpec } from '../functions/define';
 import { isRepeating, requiredCount } from '../functions/describe';
 import { readArgument, readRangePair, type Argument } from './arguments';
 
@@ -69,9 +69,11 @@ export const callFunction = (fn: AnyFunction, args: readonly Argument[]): Called
     const spec = specs[i] as ArgSpec;
     if (key in values) continue;
     if ('rangeWith' in spec && spec.rangeWith) {
-      const pair = readRangePair(spec, args[i], args[keys.indexOf(spec.rangeWith)]);
+      const other = keys.indexOf(spec.rangeWith);
+      const pair = readRangePair([spec, args[i], key], [specs[other] as QuantityArg, args[other], spec.rangeWith]);
+      if (pair && !pair.ok && !spec.forgiving) return pair;
       if (pair) {
-        [values[key], values[spec.rangeWith]] = pair;
+        [values[key], values[spec.rangeWith]] = pair.ok ? pair.value : [undefined, undefined];
         continue;
       }
     }

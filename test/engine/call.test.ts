@@ -118,6 +118,18 @@ describe('a worksheet call', () => {
     expect(answer(callFunction(span, ['−54…+121 °C', undefined]))).toEqual([[-54, 121]]);
     expect(answer(callFunction(span, [1, 2]))).toEqual([[1, 2]]);
   });
+  it('holds both ends of a range text to their limits', () => {
+    const bounded = defineFunction({
+      ...span,
+      args: {
+        low: { unit: '°C', text: '', rangeWith: 'high', atLeast: -100 },
+        high: { unit: '°C', text: '', atMost: 200 },
+      },
+    });
+    expect(answer(callFunction(bounded, ['-54..121 °C', null]))).toEqual([[-54, 121]]);
+    expect(answer(callFunction(bounded, ['-54..221 °C', null]))).toMatchObject({ code: 'out-of-range', arg: 'high' });
+    expect(answer(callFunction(bounded, ['-154..121 °C', null]))).toMatchObject({ code: 'out-of-range', arg: 'low' });
+  });
   it('takes a curve as text pairs, as two columns and as two rows', () => {
     const expected = 10 * 0.01 + 20 * 0.03;
     expect(answer(callFunction(area, ['10:1; 20:3']))).toBeCloseTo(expected, 12);

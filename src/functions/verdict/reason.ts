@@ -27,7 +27,7 @@ export const reason = defineFunction({
     frequencyVerdict: verdict('the frequency span'),
     spanLow: number('Hz', 'Lower end of the span.'),
     spanHigh: number('Hz', 'Upper end of the span.'),
-    bandLow: number('Hz', 'Lower edge of the needed band.'),
+    bandLow: { ...number('Hz', 'Lower edge of the needed band.'), rangeWith: 'bandHigh' },
     bandHigh: number('Hz', 'Upper edge of the needed band.'),
     signalToNoisePass: limit('dB', 20, 'Limit of the signal to noise.'),
     headroomPass: limit('dB', 3.5, 'Limit of the headroom.'),

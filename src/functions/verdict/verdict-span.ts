@@ -12,7 +12,13 @@ export const verdictSpan = defineFunction({
   summary: 'Verdict on a needed frequency band against the usable span and a wider one.',
   equation: 'PASS inside the span, WARN inside the wide span, else FAIL; edges with 0.1 % slack',
   args: {
-    bandLow: { unit: 'Hz', text: 'Lower edge of the needed band.', atLeast: 0, forgiving: true },
+    bandLow: {
+      unit: 'Hz',
+      text: 'Lower edge of the needed band.',
+      atLeast: 0,
+      forgiving: true,
+      rangeWith: 'bandHigh',
+    },
     bandHigh: { unit: 'Hz', text: 'Upper edge of the needed band.', atLeast: 0, forgiving: true },
     spanLow: { kind: 'cell', text: 'Low end of the usable span in Hz; #NUM! means that the span is empty.' },
     spanHigh: { kind: 'cell', text: 'High end of the usable span in Hz.' },

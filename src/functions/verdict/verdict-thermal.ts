@@ -10,7 +10,7 @@ export const verdictThermal = defineFunction({
     low: { unit: '%', symbol: 'δ₁', text: 'Smallest deviation in the range.', forgiving: true },
     high: { unit: '%', symbol: 'δ₂', text: 'Largest deviation in the range.', forgiving: true },
     tolerance: { unit: '%', symbol: 'tol', text: 'Largest deviation allowed either way.', atLeast: 0 },
-    temperatureLow: { unit: '°C', text: 'Lowest temperature needed.', forgiving: true },
+    temperatureLow: { unit: '°C', text: 'Lowest temperature needed.', forgiving: true, rangeWith: 'temperatureHigh' },
     temperatureHigh: { unit: '°C', text: 'Highest temperature needed.', forgiving: true },
     sensorMin: { unit: '°C', text: 'Lower operating limit of the sensor.', forgiving: true },
     sensorMax: { unit: '°C', text: 'Upper operating limit of the sensor.', forgiving: true },
