@@ -1,5 +1,5 @@
 import type { ReadingOptions } from '../core/text/quantity';
-import type { TableName } from './fields';
+import { fieldByKey, type TableName } from './fields';
 import { limitsOf } from './limits-table';
 import type { Misread } from './misread';
 import type { Cable, Channel, Input, LocalMass, Mount, Plan, Requirement, SensorType } from './model';
@@ -19,13 +19,19 @@ export const planFromTables = (tables: readonly TableReading[], options: Reading
   const rowsOf = (name: TableName) =>
     tables.filter((table) => table.name === name).flatMap((table) => readRows(table, misreads, options));
   const limits = limitsOf(rowsOf('limits'), misreads);
-  const sensors = listOf('sensors', 'sensor', rowsOf('sensors'), misreads, sensorOf);
-  const mounts = listOf('mounts', 'mount', rowsOf('mounts'), misreads, mountOf);
-  const cables = listOf('cables', 'cable', rowsOf('cables'), misreads, cableOf);
-  const inputs = listOf('inputs', 'input', rowsOf('inputs'), misreads, inputOf);
+  const headingOf: HeadingOf = (name, key) =>
+    tables.find((table) => table.name === name)?.columns.get(key)?.heading ?? fieldByKey(name, key).title;
+  const report: Report = (table, row, key, read, expected) => {
+    const place = { kind: 'cell', table, row: row.at, heading: headingOf(table, key), key } as const;
+    misreads.push({ place, read, expected });
+  };
+  const sensors = listOf('sensors', 'sensor', rowsOf('sensors'), report, sensorOf);
+  const mounts = listOf('mounts', 'mount', rowsOf('mounts'), report, mountOf);
+  const cables = listOf('cables', 'cable', rowsOf('cables'), report, cableOf);
+  const inputs = listOf('inputs', 'input', rowsOf('inputs'), report, inputOf);
   const rows = rowsOf('channels');
   const lists: Lists = { sensor: sensors, mount: mounts, cable: cables, input: inputs };
-  const channels = rows.map((row) => channelOf(row, lists, tables, misreads));
+  const channels = rows.map((row) => channelOf(row, lists, report));
   const plan = {
     channels,
     sensors: byTypedName(sensors),
@@ -37,6 +43,9 @@ export const planFromTables = (tables: readonly TableReading[], options: Reading
   return { plan, misreads, at: rows.map(({ at }) => at) };
 };
 
+type HeadingOf = (table: TableName, key: string) => string;
+type Report = (table: TableName, row: RowReading, key: string, read: string, expected: string) => void;
+
 /** Names join tables whatever their case and outer blanks. */
 export const joinName = (name: string): string => name.trim().replace(/\s+/g, ' ').toLowerCase();
 
@@ -47,16 +56,15 @@ const listOf = <T extends { readonly name: string }>(
   table: TableName,
   key: string,
   rows: readonly RowReading[],
-  misreads: Misread[],
+  report: Report,
   build: (name: string, row: RowReading) => T,
 ): ReadonlyMap<string, T> => {
   const list = new Map<string, T>();
   for (const row of rows) {
     const name = row.values[key] as string | undefined;
-    const place = { kind: 'cell', table, row: row.at, heading: key } as const;
-    if (name === undefined) misreads.push({ place, read: '', expected: 'a name' });
+    if (name === undefined) report(table, row, key, '', 'a name');
     else if (list.has(joinName(name)))
-      misreads.push({ place, read: name, expected: 'a name that no row above has; the first row is used' });
+      report(table, row, key, name, 'a name that no row above has; the first row is used');
     else list.set(joinName(name), build(name, row));
   }
   return list;
@@ -101,7 +109,7 @@ interface Lists {
 const PARTS = ['sensor', 'mount', 'cable', 'input'] as const;
 const TABLE_OF = { sensor: 'sensors', mount: 'mounts', cable: 'cables', input: 'inputs' } as const;
 
-const channelOf = (row: RowReading, lists: Lists, tables: readonly TableReading[], misreads: Misread[]): Channel => {
+const channelOf = (row: RowReading, lists: Lists, report: Report): Channel => {
   const named: Partial<Record<(typeof PARTS)[number], string>> = {};
   const parts: Record<string, unknown> = {};
   for (const part of PARTS) {
@@ -109,10 +117,7 @@ const channelOf = (row: RowReading, lists: Lists, tables: readonly TableReading[
     if (name === undefined) continue;
     named[part] = name;
     parts[part] = lists[part].get(joinName(name));
-    if (parts[part] !== undefined) continue;
-    const heading = tables.find((t) => t.name === 'channels')?.columns.get(part)?.heading ?? part;
-    const place = { kind: 'cell', table: 'channels', row: row.at, heading } as const;
-    misreads.push({ place, read: name, expected: `a name from ${TABLE_OF[part]}` });
+    if (parts[part] === undefined) report('channels', row, part, name, `a name from ${TABLE_OF[part]}`);
   }
   const text = (key: string) => row.values[key] as string | undefined;
   return {

@@ -20,12 +20,22 @@ export interface JsonPlan {
   readonly misreads: readonly Misread[];
 }
 
+const TOP_KEYS = ['common', 'sensors', 'mounts', 'cables', 'inputs', 'channels', 'cases', 'panel_sums'].concat(
+  'title',
+  'scenario',
+  'rules',
+  'provenance',
+  'schema_version',
+);
+
 /** Reads a plan whose keys carry their units; `cases` and `channels` are the same list. Never throws. */
 export const readJsonPlan = (json: unknown): JsonPlan => {
   const reader = new JsonReader();
   const given = reader.object(json, 'plan') ?? {};
   if (given['schema_version'] !== undefined && given['schema_version'] !== 1)
     reader.report('schema_version', given['schema_version'], '1');
+  for (const key of Object.keys(given))
+    if (!TOP_KEYS.includes(key)) reader.report(key, given[key], `one of ${TOP_KEYS.join(', ')}`);
   const common = reader.object(given['common'] ?? {}, 'common') ?? {};
   const limits = isObject(common) ? readJsonLimits(reader, common) : DEFAULT_LIMITS;
   const sensors = records<SensorType>(reader, given, 'sensors', SENSOR_KEYS);

@@ -4,7 +4,13 @@ import type { TableName } from './fields';
 /** Where in a plan something could not be read. */
 export type Place =
   | { readonly kind: 'path'; readonly path: string }
-  | { readonly kind: 'cell'; readonly table: TableName; readonly row?: number; readonly heading: string };
+  | {
+      readonly kind: 'cell';
+      readonly table: TableName;
+      readonly row?: number;
+      readonly heading: string;
+      readonly key?: string;
+    };
 
 /** What was read, and what was expected instead. The value counts as not known. */
 export interface Misread {

@@ -54,6 +54,9 @@ export const readCell = (
   }
 };
 
+/** A unit of ours needs no reading. */
+const unitTextOf = ({ unit, unitText }: ColumnReading): string | undefined => (unit ? undefined : unitText);
+
 const unitOf = (field: Field, column: ColumnReading): UnitId => column.unit ?? field.unit ?? '1';
 
 const expectedIn = (field: Field, column: ColumnReading): string => {
@@ -62,7 +65,7 @@ const expectedIn = (field: Field, column: ColumnReading): string => {
   if (field.kind === 'text') return 'a text';
   if (field.kind === 'curve')
     return `pairs ${UNITS[field.xUnit ?? '1'].label}:${UNITS[unitOf(field, column)].label}, separated by semicolons`;
-  const label = column.unitText ?? UNITS[unitOf(field, column)].label;
+  const label = unitTextOf(column) ?? UNITS[unitOf(field, column)].label;
   const number = label === '' ? 'a number' : `a number in ${label}`;
   const rule = signRule(field.table, field.key);
   const what = field.kind === 'list' ? `${number}, several separated by semicolons, or "none"` : number;
@@ -109,9 +112,9 @@ const readListCell = (
 ): CellReading => {
   const unit = unitOf(field, column);
   const reading =
-    typeof cell === 'number' && !column.unitText
+    typeof cell === 'number' && !unitTextOf(column)
       ? { ok: true as const, value: [toSi(cell, unit)] }
-      : readList(typeof cell === 'number' ? `${cell} ${column.unitText}` : cell, unit, options);
+      : readList(typeof cell === 'number' ? `${cell} ${unitTextOf(column)}` : cell, unit, options);
   if (!reading.ok) return refused(cell, expectedIn(field, column), reading.problem);
   const rule = signRule(field.table, field.key);
   return reading.value.every((entry) => obeys(entry, rule))
@@ -126,11 +129,16 @@ const readQuantityCell = (
   options: ReadingOptions,
 ): CellReading => {
   const unit = unitOf(field, column);
-  if (typeof cell === 'number' && column.unitText === undefined)
+  if (typeof cell === 'number' && unitTextOf(column) === undefined)
     return judged(field, cell, column, { si: toSi(cell, unit) });
-  let reading = readQuantity(typeof cell === 'number' ? `${cell} ${column.unitText}` : cell, unit, options);
-  if (typeof cell === 'string' && reading.ok && column.unitText !== undefined && reading.value.unitText === undefined)
-    reading = readQuantity(`${cell} ${column.unitText}`, unit, options);
+  let reading = readQuantity(typeof cell === 'number' ? `${cell} ${unitTextOf(column)}` : cell, unit, options);
+  if (
+    typeof cell === 'string' &&
+    reading.ok &&
+    unitTextOf(column) !== undefined &&
+    reading.value.unitText === undefined
+  )
+    reading = readQuantity(`${cell} ${unitTextOf(column)}`, unit, options);
   if (isRangeEnd(field) && typeof cell === 'string' && (!reading.ok || reading.value.symmetric)) {
     const range = readRange(cell, unit, options);
     if (range.ok) return { kind: 'range', low: range.value.low, high: range.value.high };

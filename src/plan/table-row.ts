@@ -35,7 +35,12 @@ const readRow = (
   const at = table.at[index] ?? index + 1;
   const refuse = (field: Field, { read, expected, problem }: Refusal): void => {
     const heading = table.columns.get(field.key)?.heading ?? field.title;
-    misreads.push({ place: { kind: 'cell', table: table.name, row: at, heading }, read, expected, problem });
+    misreads.push({
+      place: { kind: 'cell', table: table.name, row: at, heading, key: field.key },
+      read,
+      expected,
+      problem,
+    });
     unread = [...unread, field.key];
   };
   for (const field of fields) {

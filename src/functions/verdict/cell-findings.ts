@@ -54,6 +54,7 @@ interface Told {
 }
 type Headline = Extract<Finding, { check: 'unexplained' }>['headline'];
 
+/** A number inside its limit explains nothing, and an INCOMPLETE headline is explained by what is not known. */
 const told = (
   headline: Headline,
   cell: Cell | undefined,
@@ -62,17 +63,12 @@ const told = (
 ): Told => {
   const verdict = verdictIn(cell);
   if (verdict === 'PASS') return { verdict, findings: [], unknown: [] };
-  const found = findings
-    .filter((finding) => finding !== undefined && finding !== false)
-    .map((f) => ({ ...f, verdict }));
-  const isExplained = found.length > 0 || verdict === 'INCOMPLETE';
-  const unknown = Object.keys(numbers).filter((name) => numbers[name] === undefined);
-  return {
-    verdict,
-    // A number inside its limit explains nothing, and an INCOMPLETE row is explained by what is not known.
-    findings: isExplained ? (verdict === 'INCOMPLETE' ? [] : found) : [{ check: 'unexplained', headline, verdict }],
-    unknown: unknown.length > 0 ? unknown : [`${headline} verdict`],
-  };
+  if (verdict === 'INCOMPLETE') {
+    const unknown = Object.keys(numbers).filter((name) => numbers[name] === undefined);
+    return { verdict, findings: [], unknown: unknown.length > 0 ? unknown : [`${headline} verdict`] };
+  }
+  const found = findings.filter((finding) => finding !== undefined && finding !== false);
+  return { verdict, findings: found.length > 0 ? found : [{ check: 'unexplained', headline, verdict }], unknown: [] };
 };
 
 const levelIn = ({ levelVerdict, signalToNoise, headroom, signalToNoisePass, headroomPass }: RowCells): Told => {

@@ -5,6 +5,7 @@ import { checkChannel, type ChannelCheck } from '../../plan/check';
 import { findingsOf } from '../../plan/findings';
 import { planFromTables } from '../../plan/from-tables';
 import type { Limits } from '../../plan/limits';
+import type { Misread } from '../../plan/misread';
 import { reasonText } from '../../plan/sentence';
 import { defineFunction, type Block } from '../define';
 import { isBlankRow, tableFromBlock } from './table-from-block';
@@ -30,7 +31,7 @@ type Shown = number | string;
 const shown = (si: number | undefined, unit: UnitId): Shown =>
   si === undefined || !Number.isFinite(si) ? '' : fromSi(si, unit);
 
-const rowOf = (check: ChannelCheck, limits: Limits): Shown[] => {
+const rowOf = (check: ChannelCheck, limits: Limits, unread: readonly string[]): Shown[] => {
   const { level, mass, thermal, frequency } = check;
   return [
     check.channel.id,
@@ -46,8 +47,19 @@ const rowOf = (check: ChannelCheck, limits: Limits): Shown[] => {
     shown(frequency.span?.high, 'Hz'),
     frequency.verdict,
     check.verdict,
-    reasonText(findingsOf(check, limits)),
+    [reasonText(findingsOf(check, limits)), ...unread].filter((text) => text !== '').join(' '),
   ];
+};
+
+/** What a row of the channel list holds that could not be read, by row. */
+const unreadTexts = (misreads: readonly Misread[]): ReadonlyMap<number, readonly string[]> => {
+  const byRow = new Map<number, string[]>();
+  for (const { place, read, expected } of misreads) {
+    if (place.kind !== 'cell' || place.table !== 'channels' || place.row === undefined) continue;
+    const texts = byRow.get(place.row) ?? [];
+    byRow.set(place.row, [...texts, `${place.heading}: read "${read}", expected ${expected}.`]);
+  }
+  return byRow;
 };
 
 const checkBlocks = (
@@ -65,12 +77,15 @@ const checkBlocks = (
     const table = blocks[name] && tableFromBlock(name, blocks[name]);
     return table ? [table] : [];
   });
-  const { plan, at } = planFromTables([channels, ...lists]);
+  const { plan, at, misreads } = planFromTables([channels, ...lists]);
   const memory = new CheckMemory();
+  const unreadByRow = unreadTexts(misreads);
   const byRow = new Map(at.map((row, i) => [row, plan.channels[i]!]));
   const rows = channels.rows.map((cells, i) => {
-    const channel = isBlankRow(cells) ? undefined : byRow.get(channels.at[i]!);
-    return channel ? rowOf(checkChannel(channel, plan.limits, memory), plan.limits) : HEADINGS.map(() => '');
+    const row = channels.at[i]!;
+    const channel = isBlankRow(cells) ? undefined : byRow.get(row);
+    if (!channel) return HEADINGS.map(() => '');
+    return rowOf(checkChannel(channel, plan.limits, memory), plan.limits, unreadByRow.get(row) ?? []);
   });
   return outcome([[...HEADINGS], ...rows]);
 };
