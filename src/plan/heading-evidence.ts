@@ -32,7 +32,8 @@ export const sampleOf = (cells: readonly CellValue[]): readonly (number | string
 const share = <T>(items: readonly T[], holds: (item: T) => boolean): number =>
   items.length === 0 ? 0 : items.filter(holds).length / items.length;
 
-const isRangeText = (text: string, field: Field): boolean => field.unit !== undefined && readRange(text, field.unit).ok;
+const isRangeText = (text: string, field: Field): boolean =>
+  field.unit !== undefined && /\d.*\d/.test(text) && readRange(text, field.unit).ok;
 
 /** Most cells are ranges such as "15..135 °C". */
 export const holdsRanges = (sample: readonly (number | string)[], field: Field): boolean =>
@@ -42,6 +43,7 @@ const quantityFit = (sample: readonly (number | string)[], field: Field, unitTex
   const { unit } = field;
   if (unit === undefined) return 1;
   const fits = (text: string, statedUnit?: string): boolean => {
+    if (!/\d/.test(text)) return false;
     const read = readQuantity(statedUnit === undefined ? text : `${text} ${statedUnit}`, unit);
     // Two readings of "1,250" are for the user to settle; the column is still one of numbers.
     if (!read.ok) return read.problem.code === 'ambiguous';

@@ -138,22 +138,38 @@ export interface WordScore {
 const WEAK = 0.78;
 const BY_UNIT = 0.9;
 
-/** How well the words of a heading name a field, given as "table.field". */
-export const scoreWords = (
-  field: string,
-  title: string,
-  heading: HeadingText,
-  facts: { readonly isQuantity: boolean; readonly unitFits: boolean; readonly hasRanges: boolean },
-): WordScore => {
-  const own = foldWords(title).join(' ');
-  if (heading.asides.length === 0 && own === heading.words.join(' ')) return { score: 1, phrase: title };
+interface Facts {
+  readonly isQuantity: boolean;
+  readonly unitFits: boolean;
+  /** Asked only when the words leave it open. */
+  readonly hasRanges: () => boolean;
+}
+const NO_WORDS: WordScore = { score: 0, phrase: '' };
+
+const bestPhrase = (field: string, heading: HeadingText, facts: Facts, overRanges: boolean): WordScore => {
   const asides = heading.asides.reduce((sum, word) => sum + asideWeight(word, facts.isQuantity), 0);
-  let best: WordScore = { score: 0, phrase: '' };
+  let best = NO_WORDS;
   for (const phrase of PHRASES.get(field) ?? []) {
-    if ((phrase.wantsUnit && !facts.unitFits) || (phrase.wantsRange && !facts.hasRanges)) continue;
+    if (phrase.wantsRange !== overRanges || (phrase.wantsUnit && !facts.unitFits)) continue;
     const factor = phrase.weak ? WEAK : phrase.wantsUnit ? BY_UNIT : 1;
     const score = 0.95 * factor * scorePhrase(phrase, heading.words, asides);
     if (score > best.score) best = { score, phrase: phrase.written };
   }
   return best;
+};
+
+const remembered = new WeakMap<HeadingText, Map<string, readonly [WordScore, WordScore]>>();
+
+/** How well the words of a heading name a field, given as "table.field". */
+export const scoreWords = (field: string, title: string, heading: HeadingText, facts: Facts): WordScore => {
+  let byField = remembered.get(heading);
+  if (!byField) remembered.set(heading, (byField = new Map()));
+  let both = byField.get(field);
+  if (!both) {
+    const isOwnTitle = heading.asides.length === 0 && foldWords(title).join(' ') === heading.words.join(' ');
+    const plain = isOwnTitle ? { score: 1, phrase: title } : bestPhrase(field, heading, facts, false);
+    byField.set(field, (both = [plain, bestPhrase(field, heading, facts, true)]));
+  }
+  const [plain, overRanges] = both;
+  return overRanges.score > plain.score && facts.hasRanges() ? overRanges : plain;
 };

@@ -64,6 +64,7 @@ const ONE_PER_QUANTITY = (Object.keys(UNITS) as UnitId[]).filter(
 /** Words of six letters and more are no units, apart from the respelled ones; this keeps long texts cheap. */
 const isUnit = (spelling: string): boolean =>
   spelling.length <= 20 &&
+  /^[^\d.,+-]*[\p{L}%°]/u.test(spelling) &&
   !NEVER_UNITS.has(spelling.toLowerCase()) &&
   (!/[a-zà-ÿ]{6,}/i.test(spelling) || spelling.toLowerCase() in RESPELLED) &&
   ONE_PER_QUANTITY.some((unit) => reads(spelling, unit));
@@ -145,8 +146,18 @@ const splitTrailingUnit = (text: string): [string, ReturnType<typeof readUnit>] 
     : [[...pieces.slice(0, -1), last.slice(0, slash)].join(' '), tail];
 };
 
+const readBefore = new Map<string, HeadingText>();
 /** Takes a heading such as "a_hi (g pk)", "fmax / Hz" or "Mass [g]" apart. */
 export const readHeading = (heading: string): HeadingText => {
+  let read = readBefore.get(heading);
+  if (!read) {
+    if (readBefore.size > 5_000) readBefore.clear();
+    readBefore.set(heading, (read = takeApart(heading)));
+  }
+  return read;
+};
+
+const takeApart = (heading: string): HeadingText => {
   let unitText: string | undefined;
   let statistic: Statistic | undefined;
   const take = (found: ReturnType<typeof readUnit>): boolean => {

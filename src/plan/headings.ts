@@ -61,9 +61,9 @@ const scoreColumn = (field: Field, heading: HeadingText, cells: readonly CellVal
   const words = scoreWords(`${field.table}.${field.key}`, field.title, heading, {
     isQuantity: field.kind === 'quantity',
     unitFits: fits,
-    hasRanges: holdsRanges(sample, field),
+    hasRanges: () => holdsRanges(sample, field),
   });
-  if (words.score === 0) return NOTHING;
+  if (words.score < ASK_FROM / 1.5) return NOTHING;
   let { score } = words;
   const reasons = [`reads as "${words.phrase}"`];
   if (fits) {

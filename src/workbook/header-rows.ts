@@ -12,10 +12,15 @@ export interface HeaderCandidate {
   readonly listObject?: string;
   /** Last row of the host's table object. */
   readonly lastRow?: number;
+  /** How many headings read as a field. */
+  readonly known: number;
 }
 
 const ROWS_LOOKED_AT = 120;
 const HEADER_ROWS = 3;
+const MOST_CANDIDATES = 24;
+const MOST_COLUMNS = 400;
+const MOST_HEADINGS = 8_000;
 /** A heading that reads as a field with at least this score speaks for a header row. */
 const KNOWN = 0.7;
 
@@ -110,28 +115,39 @@ export const headerCandidates = (
   for (const { name, range } of cells.content.tables) {
     const headings = headingsOver(cells, range.row, 1, range.column, range.column + range.columns, ignore);
     const lastRow = range.row + range.rows - 1;
+    const known = knownHeadings(headings.values());
     if (headings.size > 0)
-      found.push({ cells, headerRow: range.row, headerRows: 1, headings, listObject: name, lastRow });
+      found.push({ cells, headerRow: range.row, headerRows: 1, headings, listObject: name, lastRow, known });
   }
   const seen = new Set<string>();
+  let looked = 0;
   const isInside = (row: number, column: number): boolean =>
     cells.content.tables.some(
       ({ range: r }) => row >= r.row && row < r.row + r.rows && column >= r.column && column < r.column + r.columns,
     );
   for (const row of asked === undefined ? rowsToTry(cells) : [asked]) {
+    if (looked > MOST_HEADINGS) break;
     for (let rows = 1; rows <= HEADER_ROWS; rows++) {
       const last = row + rows - 1;
       if (asked === undefined && (last >= cells.endRow || !isTextRow(cells, last))) break;
       const all = headingsOver(cells, row, rows, cells.firstColumn, cells.endColumn, ignore);
       for (const segment of segmentsOf(cells, row + rows, all)) {
-        const headings = new Map(segment.filter((c) => !isInside(row, c)).map((c) => [c, all.get(c) ?? '']));
-        if (headings.size < 2 || (asked === undefined && knownHeadings(headings.values()) < 2)) continue;
+        const headings = new Map(
+          segment
+            .filter((c) => !isInside(row, c))
+            .slice(0, MOST_COLUMNS)
+            .map((c) => [c, all.get(c) ?? '']),
+        );
+        looked += headings.size;
+        const known = knownHeadings(headings.values());
+        if (headings.size < 2 || (asked === undefined && known < 2)) continue;
         // A header printed again further down belongs to the table that began above.
         const same = JSON.stringify([...headings]);
-        if (!seen.has(same)) found.push({ cells, headerRow: row, headerRows: rows, headings });
+        if (!seen.has(same)) found.push({ cells, headerRow: row, headerRows: rows, headings, known });
         seen.add(same);
       }
     }
   }
-  return found;
+  // A sheet full of such rows is no plan; these bounds keep the time spent on it short.
+  return found.sort((a, b) => b.known - a.known || a.headerRow - b.headerRow).slice(0, MOST_CANDIDATES);
 };

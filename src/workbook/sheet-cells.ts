@@ -1,5 +1,5 @@
 import type { Cell } from '../functions/define';
-import type { SheetContent } from './port';
+import type { RangeAddress, SheetContent } from './port';
 
 /** A sheet by its own rows and columns, whatever part of it was read. */
 export class SheetCells {
@@ -24,11 +24,25 @@ export class SheetCells {
   headingAt(row: number, column: number): string {
     const cell = this.at(row, column);
     if (cell !== null) return typeof cell === 'object' ? '' : String(cell).trim();
-    const merge = this.content.merged.find(
-      (m) => m.row === row && m.columns > 1 && column > m.column && column < m.column + m.columns,
-    );
+    const merge = this.mergedIn(row).find((m) => column > m.column && column < m.column + m.columns);
     const spread = merge ? this.at(merge.row, merge.column) : null;
     return typeof spread === 'string' ? spread.trim() : '';
+  }
+
+  private merges?: ReadonlyMap<number, readonly RangeAddress[]>;
+  /** Merged ranges over several columns, by their first row. */
+  private mergedIn(at: number): readonly RangeAddress[] {
+    if (!this.merges) {
+      const byRow = new Map<number, RangeAddress[]>();
+      for (const merge of this.content.merged) {
+        if (merge.columns === 1) continue;
+        const row = byRow.get(merge.row);
+        if (row) row.push(merge);
+        else byRow.set(merge.row, [merge]);
+      }
+      this.merges = byRow;
+    }
+    return this.merges.get(at) ?? [];
   }
 
   isBlankRow(row: number, columns: readonly number[]): boolean {
