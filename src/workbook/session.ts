@@ -12,9 +12,9 @@ import { readResults, type Results } from './results';
 import type { PlanTables } from './row-sources';
 import type { Mapping, TableCorrection } from './tables';
 
-const MAPPING_SETTING = 'channelwright.columns';
+export const MAPPING_SETTING = 'channelwright.columns';
 
-const NO_LIST =
+export const NO_LIST =
   'No channel list was found. Expected is a sheet with one row per channel under a heading row that names at least the channel, the sensor type, the levels, the band and the temperatures; units may stand in the headings.';
 
 /** What decides how tables are recognised, but for the cells themselves: sheets, their extent, headings, blank names. */

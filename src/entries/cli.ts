@@ -1,0 +1,90 @@
+import { parseArgs } from 'node:util';
+import { version } from '../../package.json';
+import { checkCommand } from './cli/check-command';
+import { evalCommand } from './cli/eval-command';
+import { functionsCommand } from './cli/functions-command';
+import { CommandProblem, STATUS, usageProblem } from './cli/status';
+import { templateCommand } from './cli/template-command';
+import { processIo, type Io } from './cli/terminal';
+import { USAGE } from './cli/usage';
+
+export { processIo };
+
+const FLAG = { type: 'boolean', default: false } as const;
+const TEXT = { type: 'string' } as const;
+
+/** Options by command. Plain words, each with one meaning everywhere. */
+const OPTIONS = {
+  check: { output: { ...TEXT, short: 'o' }, 'in-place': FLAG, json: FLAG, report: TEXT, mapping: TEXT },
+  eval: { json: FLAG },
+  functions: { json: FLAG },
+  template: {},
+} as const;
+type Command = keyof typeof OPTIONS;
+
+const parse = (command: Command, args: readonly string[]) => {
+  try {
+    return parseArgs({ args: [...args], options: { ...OPTIONS[command] }, allowPositionals: true, strict: true });
+  } catch (error) {
+    const sentence = error instanceof Error ? error.message.split('. ')[0] : String(error);
+    throw usageProblem(`${command}: ${sentence}. "channelwright help" lists the options.`);
+  }
+};
+
+const run = async (argv: readonly string[], io: Io): Promise<number> => {
+  const [command, ...rest] = argv;
+  if (command === undefined || command === 'help' || command === '--help' || command === '-h') {
+    (command === undefined ? io.error : io.out)(USAGE);
+    return command === undefined ? STATUS.usage : STATUS.good;
+  }
+  if (command === '--version') {
+    io.out(`${version}\n`);
+    return STATUS.good;
+  }
+  if (!Object.hasOwn(OPTIONS, command))
+    throw usageProblem(`there is no command "${command}"; expected check, eval, functions, template or help.`);
+  if (rest.includes('--help') || rest.includes('-h')) {
+    io.out(USAGE);
+    return STATUS.good;
+  }
+  // A formula may begin with a minus sign, which is no option.
+  if (command === 'eval')
+    return evalCommand(
+      rest.filter((arg) => arg !== '--json' && arg !== '--'),
+      rest.includes('--json'),
+      io,
+    );
+  const { values, positionals } = parse(command as Command, rest);
+  const text = (key: string) => (values as Record<string, unknown>)[key] as string | undefined;
+  const isOn = (key: string) => (values as Record<string, unknown>)[key] === true;
+  switch (command as Exclude<Command, 'eval'>) {
+    case 'check':
+      return checkCommand(
+        {
+          paths: positionals,
+          output: text('output'),
+          inPlace: isOn('in-place'),
+          json: isOn('json'),
+          report: text('report'),
+          mapping: text('mapping'),
+        },
+        io,
+      );
+    case 'functions':
+      return functionsCommand(isOn('json'), io);
+    case 'template':
+      return templateCommand(positionals, io);
+  }
+};
+
+/** Runs one command and returns the exit status. Problems become sentences; nothing is thrown. */
+export const main = async (argv: readonly string[], io: Io): Promise<number> => {
+  try {
+    return await run(argv, io);
+  } catch (error) {
+    const known = error instanceof CommandProblem;
+    const sentence = error instanceof Error ? error.message : String(error);
+    io.error(`channelwright: ${known ? '' : 'this should not have happened: '}${sentence}\n`);
+    return known ? error.status : STATUS.broken;
+  }
+};

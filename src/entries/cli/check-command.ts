@@ -1,0 +1,149 @@
+import { stat } from 'node:fs/promises';
+import { basename, extname, join } from 'node:path';
+import { openFile, saveFile } from '../../adapters/xlsx/file-on-disk';
+import { FUNCTIONS } from '../../functions/index';
+import { cellAddress } from '../../workbook/address';
+import { HostProblem } from '../../workbook/port';
+import type { Mapping } from '../../workbook/tables';
+import { plansAt, type PlanFile } from './find-plans';
+import { checkJsonFile } from './json-file';
+import { jsonOf, reportOf, worstOf, type PlanReport } from './judged';
+import { readMappingFile } from './mapping-file';
+import { markdownReport } from './markdown-report';
+import { CommandProblem, STATUS, statusOfVerdict, usageProblem } from './status';
+import { Pen, Progress, type Io } from './terminal';
+import { textReport } from './text-report';
+import { checksOf, openPlan, placeOfRow } from './workbook-plan';
+import { isCheckedCopy, writePlan } from './write-plan';
+import { writeWhole } from './write-file';
+
+export interface CheckOptions {
+  readonly paths: readonly string[];
+  readonly output?: string;
+  readonly inPlace: boolean;
+  readonly json: boolean;
+  readonly report?: string;
+  readonly mapping?: string;
+}
+
+interface Job extends PlanFile {
+  /** Where the checked copy goes; absent: nothing is written. */
+  readonly target?: string;
+}
+
+const isFolder = async (path: string): Promise<boolean> =>
+  (await stat(path).catch(() => undefined))?.isDirectory() ?? false;
+
+/** Refuses before any work is done when what was asked cannot be done. */
+const jobsFor = async (plans: readonly PlanFile[], { output, inPlace }: CheckOptions): Promise<Job[]> => {
+  if (output === undefined && !inPlace) return [...plans];
+  if (output !== undefined && inPlace) throw usageProblem('-o and --in-place cannot be asked together.');
+  const json = plans.find(({ kind }) => kind === 'json');
+  if (json) throw usageProblem(`${json.path}: a JSON plan has no cells to write into; use --json or --report.`);
+  if (output === undefined) return plans.map((plan) => ({ ...plan, target: plan.path }));
+  if (!(await isFolder(output))) {
+    if (plans.length > 1) throw usageProblem(`-o ${output}: for several plans an existing folder is expected.`);
+    const [plan] = plans;
+    const ending = extname(plan!.path);
+    if (extname(output).toLowerCase() !== ending.toLowerCase())
+      throw usageProblem(`-o ${output}: expected a name that ends in ${ending} like the plan, or an existing folder.`);
+    return [{ ...plan!, target: output }];
+  }
+  const jobs = plans.map((plan) => ({ ...plan, target: join(output, basename(plan.path)) }));
+  const names = jobs.map(({ target }) => target.toLowerCase());
+  const twice = jobs.find(({ target }, i) => names.indexOf(target.toLowerCase()) !== i);
+  if (twice) throw usageProblem(`-o ${output}: two plans are named ${basename(twice.target)}.`);
+  return jobs;
+};
+
+/** An existing file is replaced only when it is a checked copy that this command made. */
+const refuseForeign = async (target: string, input: string): Promise<void> => {
+  if (!(await stat(target).catch(() => undefined)) || target === input) return;
+  const file = await openFile(target, FUNCTION_NAMES).catch(() => undefined);
+  if (!file || !isCheckedCopy(file))
+    throw usageProblem(`${target} exists and is no checked copy of this command. Name another file.`);
+};
+const FUNCTION_NAMES = FUNCTIONS.map(({ name }) => name);
+
+const checkWorkbook = async ({ path, target }: Job, inPlace: boolean, mapping?: Mapping): Promise<PlanReport> => {
+  const plan = await openPlan(path, mapping);
+  const done: string[] = [];
+  if (target !== undefined) {
+    if (!inPlace) await refuseForeign(target, path);
+    done.push(...writePlan(plan, mapping));
+    const backup = await saveFile(plan.file, target, { input: path, inPlace });
+    done.push(`Wrote ${target}.`, ...(backup ? [`The plan as it was is kept as ${backup}.`] : []));
+  }
+  const checks = checksOf(plan);
+  const { judged, tables } = plan;
+  return reportOf(
+    path,
+    tables.channels.sheet,
+    checks.map(([, check]) => check),
+    judged.limits,
+    {
+      at: (i) => placeOfRow(plan, checks[i]![0]),
+      unread: judged.unread.map(({ text, at }) =>
+        at ? `${path} ${at.sheet}!${cellAddress(at.row, at.column)}: ${text}` : `${path}: ${text}`,
+      ),
+      done,
+    },
+  );
+};
+
+/** A sentence of the file editor becomes one that names the file. */
+const asProblem = (error: unknown, path: string): CommandProblem | undefined => {
+  if (error instanceof CommandProblem) return error;
+  if (!(error instanceof HostProblem)) return undefined;
+  return new CommandProblem(error.message.includes(path) ? error.message : `${path}: ${error.message}`);
+};
+
+/** What was not judged at all weighs most, then FAIL, then INCOMPLETE. */
+const WEIGHT: readonly number[] = [STATUS.good, STATUS.incomplete, STATUS.fail, STATUS.unreadable, STATUS.usage];
+const worstStatus = (all: readonly number[]): number =>
+  all.reduce((worst, next) => (WEIGHT.indexOf(next) > WEIGHT.indexOf(worst) ? next : worst), STATUS.good);
+
+export const checkCommand = async (options: CheckOptions, io: Io): Promise<number> => {
+  if (options.paths.length === 0)
+    throw usageProblem('check: name at least one plan: a workbook, a JSON plan or a folder.');
+  const problems: CommandProblem[] = [];
+  const attempt = async <T>(path: string, work: () => Promise<T>): Promise<T | undefined> => {
+    try {
+      return await work();
+    } catch (error) {
+      const problem = asProblem(error, path);
+      if (!problem) throw error;
+      problems.push(problem);
+      return undefined;
+    }
+  };
+  const mapping = options.mapping === undefined ? undefined : await readMappingFile(options.mapping);
+  const plans: PlanFile[] = [];
+  for (const path of options.paths) plans.push(...((await attempt(path, () => plansAt(path))) ?? []));
+  const jobs = await jobsFor(plans, options);
+  const progress = new Progress(io);
+  const pen = new Pen(io.colour);
+  const reports: PlanReport[] = [];
+  for (const [i, job] of jobs.entries()) {
+    progress.say(`Checking ${job.path}${jobs.length > 1 ? ` (${i + 1} of ${jobs.length})` : ''} …`);
+    const report = await attempt(job.path, () =>
+      job.kind === 'json' ? checkJsonFile(job.path) : checkWorkbook(job, options.inPlace, mapping),
+    );
+    progress.done();
+    if (!report) continue;
+    reports.push(report);
+    if (!options.json) io.out(`${reports.length > 1 ? '\n' : ''}${textReport(report, io.columns, pen)}`);
+    else for (const line of [...report.unread, ...report.done]) io.error(`${line}\n`);
+  }
+  if (options.json) io.out(`${JSON.stringify({ plans: reports.map(jsonOf) }, null, 1)}\n`);
+  if (options.report !== undefined && reports.length > 0) {
+    const isText = extname(options.report).toLowerCase() === '.txt';
+    const of = (report: PlanReport) => (isText ? textReport(report, 100, new Pen(false)) : markdownReport(report));
+    await writeWhole(options.report, reports.map(of).join('\n'));
+  }
+  for (const problem of problems) io.error(`channelwright: ${problem.message}\n`);
+  return worstStatus([
+    ...reports.map((report) => statusOfVerdict(worstOf(report))),
+    ...problems.map(({ status }) => status),
+  ]);
+};

@@ -1,0 +1,21 @@
+export const USAGE = `channelwright: plan vibration measurement channels and prove row by row that they hold.
+
+  channelwright check PLAN…      check channel plans: workbooks (.xlsx, .xlsm), JSON plans, or folders of workbooks
+      -o, --output OUT           write the checked workbook to OUT (a file, or an existing folder for several plans)
+      --in-place                 write into the workbook itself; the old one is kept beside it as NAME.before-N.xlsx
+      --json                     print numbers, verdicts and reasons as JSON
+      --report FILE              write the report to FILE as well (Markdown, or plain text for a name in .txt)
+      --mapping FILE             say which column holds what, as JSON
+  channelwright eval FORMULA…    work out worksheet formulas (or one per line of the input); --json
+  channelwright functions        list the worksheet functions; --json for all there is to know of them
+  channelwright template FILE    write an empty plan workbook
+  channelwright help             this page; --version for the version
+
+Without -o or --in-place nothing is written. A workbook keeps everything that is not ours.
+Exit status of check: 0 every channel PASS or WARN, 1 something FAILs, 2 something is INCOMPLETE (rows taken together
+count as well), 65 a plan cannot be read, 64 the command was not understood.
+
+A mapping names a table, and for each of its fields the heading of a column (or null for none):
+  {"channels": {"sheet": "Test list", "headingRow": 4,
+                "fields": {"levelHigh": {"heading": "A max", "unit": "m/s²", "statistic": "peak"}, "remarks": null}}}
+`;
