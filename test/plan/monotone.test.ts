@@ -136,3 +136,19 @@ describe('a mount or cable with temperature limits of its own', () => {
     expect(thermal.excesses.map((excess) => excess.part)).toEqual([part]);
   });
 });
+
+describe('noise from 0 Hz on', () => {
+  const base = plan.channels.find(({ id }) => id === 'C12')!;
+
+  it('is known for a flat density', () => {
+    // White: 1500 µg/√Hz over 5 kHz are 106.07 mg by hand, over 4.9 kHz 105.00 mg.
+    const { level } = check(asking(base, { bandLow: 0 }));
+    expect(level.sensorNoise! / 9.80665).toBeCloseTo(0.10607, 5);
+  });
+  it('is not known for one that rises towards 0 Hz', () => {
+    const rising = withSensor(asking(base, { bandLow: 0 }), { noiseDensity: { x: [1, 10], y: [0.02, 0.01] } });
+    expect(check(rising).level.lowEnd).toBe('PASS');
+    const steep = withSensor(asking(base, { bandLow: 0 }), { noiseDensity: { x: [1, 10], y: [0.02, 0.002] } });
+    expect(check(steep).level.lowEnd).toBe('INCOMPLETE');
+  });
+});
