@@ -20,8 +20,13 @@ export interface Misread {
   readonly problem?: Problem;
 }
 
-export const describeMisread = ({ place, read, expected }: Misread): string =>
-  `${describePlace(place)}: read ${read === '' ? 'nothing' : `"${read}"`}, expected ${expected}.`;
+export const describeMisread = ({ place, read, expected, problem }: Misread): string =>
+  `${describePlace(place)}: read ${read === '' ? 'nothing' : `"${read}"`}${aside(problem)}, expected ${expected}.`;
+
+const aside = (problem: Problem | undefined): string => {
+  if (problem?.code === 'ambiguous') return `, which can mean ${problem.readings[0]} or ${problem.readings[1]}`;
+  return problem?.code === 'wrong-unit' ? ', which is another quantity' : '';
+};
 
 const describePlace = (place: Place): string => {
   if (place.kind === 'path') return place.path;
