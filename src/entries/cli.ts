@@ -15,7 +15,7 @@ const TEXT = { type: 'string' } as const;
 
 /** Options by command. Plain words, each with one meaning everywhere. */
 const OPTIONS = {
-  check: { output: { ...TEXT, short: 'o' }, 'in-place': FLAG, json: FLAG, report: TEXT, mapping: TEXT },
+  check: { output: { ...TEXT, short: 'o' }, 'in-place': FLAG, values: FLAG, json: FLAG, report: TEXT, mapping: TEXT },
   eval: { json: FLAG },
   functions: { json: FLAG },
   template: {},
@@ -64,6 +64,7 @@ const run = async (argv: readonly string[], io: Io): Promise<number> => {
           paths: positionals,
           output: text('output'),
           inPlace: isOn('in-place'),
+          asValues: isOn('values'),
           json: isOn('json'),
           report: text('report'),
           mapping: text('mapping'),

@@ -28,8 +28,9 @@ export const LEGEND: Readonly<Record<Verdict, string>> = {
 const MOST_DECISIONS = 200;
 const MOST_NAMES = 6;
 const WORST_FIRST = [...VERDICTS].reverse();
-const COLUMNS = [22, 62, 13, 13, 13, 13, 13];
-const WIDTH = COLUMNS.length;
+/** Widths in characters. */
+export const SUMMARY_COLUMNS: readonly number[] = [22, 66, 13, 13, 13, 13, 13];
+const WIDTH = SUMMARY_COLUMNS.length;
 const PAPER = { ground: '#fdfcf8', ink: '#1f2a2e' } as const;
 const HEADING = { bold: true, ink: '#0f4c4a', ground: '#e6efee' } as const;
 
@@ -183,7 +184,8 @@ const sectionsOf = (judged: JudgedPlan): readonly Section[] => {
 };
 
 /** A text from the plan is never a formula, whatever it begins with. */
-const inert = (typed: Typed): Typed => (typeof typed === 'string' && typed.startsWith('=') ? ` ${typed}` : typed);
+export const inert = <T extends Typed | boolean>(typed: T): T | string =>
+  typeof typed === 'string' && typed.startsWith('=') ? ` ${typed}` : typed;
 
 /** Fills the summary sheet; `before` is what it held until now. Nothing in it depends on the day, so equal plans give equal sheets. */
 export const summaryChanges = (
@@ -215,7 +217,7 @@ export const summaryChanges = (
     else look(block(at, 2, rows.length, WIDTH - 2), { align: 'right' });
     if (rows.at(-1)?.[0] === 'All channels') look(block(lines.length - 1, 0, 1, WIDTH), { bold: true });
   }
-  const cells = lines.map((line) => COLUMNS.map((_, i) => inert(line[i] === '' ? null : (line[i] ?? null))));
+  const cells = lines.map((line) => SUMMARY_COLUMNS.map((_, i) => inert(line[i] === '' ? null : (line[i] ?? null))));
   return [
     { kind: 'sheet', name: sheet },
     ...(before ? [{ kind: 'clear', sheet, range: before } as const] : []),
@@ -223,7 +225,7 @@ export const summaryChanges = (
     { kind: 'look', sheet, range: block(0, 0, lines.length + 1, WIDTH), look: { ...PAPER, align: 'left' } },
     { kind: 'look', sheet, range: block(1, 0, lines.length - 1, 2), look: { wrap: true } },
     ...looks,
-    ...COLUMNS.map((characters, column): Change => ({ kind: 'width', sheet, column, columns: 1, characters })),
+    ...SUMMARY_COLUMNS.map((characters, column): Change => ({ kind: 'width', sheet, column, columns: 1, characters })),
     { kind: 'marks', sheet, rules },
   ];
 };

@@ -1,7 +1,6 @@
 import { stat } from 'node:fs/promises';
 import { basename, extname, join } from 'node:path';
 import { openFile, saveFile } from '../../adapters/xlsx/file-on-disk';
-import { FUNCTIONS } from '../../functions/index';
 import { cellAddress } from '../../workbook/address';
 import { HostProblem } from '../../workbook/port';
 import type { Mapping } from '../../workbook/tables';
@@ -13,7 +12,7 @@ import { markdownReport } from './markdown-report';
 import { CommandProblem, STATUS, statusOfVerdict, usageProblem } from './status';
 import { Pen, Progress, type Io } from './terminal';
 import { textReport } from './text-report';
-import { checksOf, openPlan, placeOfRow } from './workbook-plan';
+import { checksOf, FUNCTION_NAMES, isTrusted, openPlan, placeOfRow } from './workbook-plan';
 import { isCheckedCopy, writePlan } from './write-plan';
 import { writeWhole } from './write-file';
 
@@ -21,6 +20,8 @@ export interface CheckOptions {
   readonly paths: readonly string[];
   readonly output?: string;
   readonly inPlace: boolean;
+  /** Values in place of formulas, for readers without the add-in. */
+  readonly asValues: boolean;
   readonly json: boolean;
   readonly report?: string;
   readonly mapping?: string;
@@ -56,6 +57,9 @@ const jobsFor = async (plans: readonly PlanFile[], { output, inPlace }: CheckOpt
   return jobs;
 };
 
+const UNTRUSTED =
+  'LibreOffice shows #NAME? for our words in this workbook, for neither Excel nor LibreOffice wrote it. For readers there add --values, or save the plan once in one of the two and check it again.';
+
 /** An existing file is replaced only when it is a checked copy that this command made. */
 const refuseForeign = async (target: string, input: string): Promise<void> => {
   if (!(await stat(target).catch(() => undefined)) || target === input) return;
@@ -63,15 +67,20 @@ const refuseForeign = async (target: string, input: string): Promise<void> => {
   if (!file || !isCheckedCopy(file))
     throw usageProblem(`${target} exists and is no checked copy of this command. Name another file.`);
 };
-const FUNCTION_NAMES = FUNCTIONS.map(({ name }) => name);
 
-const checkWorkbook = async ({ path, target }: Job, inPlace: boolean, mapping?: Mapping): Promise<PlanReport> => {
+const checkWorkbook = async (
+  { path, target }: Job,
+  { inPlace, asValues }: CheckOptions,
+  mapping?: Mapping,
+): Promise<PlanReport> => {
   const plan = await openPlan(path, mapping);
   const done: string[] = [];
   if (target !== undefined) {
     if (!inPlace) await refuseForeign(target, path);
-    done.push(...writePlan(plan, mapping));
-    const backup = await saveFile(plan.file, target, { input: path, inPlace });
+    const { file, told } = writePlan(plan, { mapping, asValues });
+    done.push(...told);
+    if (!asValues && !(await isTrusted(path))) done.push(UNTRUSTED);
+    const backup = await saveFile(file, target, { input: path, inPlace });
     done.push(`Wrote ${target}.`, ...(backup ? [`The plan as it was is kept as ${backup}.`] : []));
   }
   const checks = checksOf(plan);
@@ -127,7 +136,7 @@ export const checkCommand = async (options: CheckOptions, io: Io): Promise<numbe
   for (const [i, job] of jobs.entries()) {
     progress.say(`Checking ${job.path}${jobs.length > 1 ? ` (${i + 1} of ${jobs.length})` : ''} …`);
     const report = await attempt(job.path, () =>
-      job.kind === 'json' ? checkJsonFile(job.path) : checkWorkbook(job, options.inPlace, mapping),
+      job.kind === 'json' ? checkJsonFile(job.path) : checkWorkbook(job, options, mapping),
     );
     progress.done();
     if (!report) continue;

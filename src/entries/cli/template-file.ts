@@ -1,3 +1,4 @@
+import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate';
 import { writeXlsx, type Cell, type CellStyle, type DataValidation, type WriteSheet } from 'hucre/xlsx';
 import { columnLetters, sheetPrefix } from '../../workbook/address';
 import { TEMPLATE_NOTES, templateSheets, type TemplateColumn, type TemplateSheet } from '../../workbook/template';
@@ -80,11 +81,20 @@ const notesSheet = (): WriteSheet => {
   };
 };
 
+/** What most writers of this format call themselves; LibreOffice trusts stored texts of no others but its own. */
+const KIND = 'Microsoft Excel';
+const ABOUT = 'docProps/app.xml';
+
 /** An empty plan as a workbook file. */
-export const templateFile = (): Promise<Uint8Array> =>
-  writeXlsx({
+export const templateFile = async (): Promise<Uint8Array> => {
+  const made = await writeXlsx({
     sheets: [...templateSheets().map(sheetOf), notesSheet()],
     properties: { title: 'Vibration channel plan', creator: 'Channelwright' },
     defaultFont: FONT,
     activeSheet: 0,
   });
+  const parts = unzipSync(made);
+  const about = strFromU8(parts[ABOUT] ?? new Uint8Array());
+  parts[ABOUT] = strToU8(about.replace(/<Application>[^<]*</, `<Application>${KIND}<`));
+  return zipSync(parts);
+};

@@ -3,6 +3,7 @@ export const USAGE = `channelwright: plan vibration measurement channels and pro
   channelwright check PLAN…      check channel plans: workbooks (.xlsx, .xlsm), JSON plans, or folders of workbooks
       -o, --output OUT           write the checked workbook to OUT (a file, or an existing folder for several plans)
       --in-place                 write into the workbook itself; the old one is kept beside it as NAME.before-N.xlsx
+      --values                   write values in place of formulas, for readers without the add-in
       --json                     print numbers, verdicts and reasons as JSON
       --report FILE              write the report to FILE as well (Markdown, or plain text for a name in .txt)
       --mapping FILE             say which column holds what, as JSON

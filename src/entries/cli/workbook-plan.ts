@@ -1,3 +1,5 @@
+import { readFile } from 'node:fs/promises';
+import { strFromU8, unzipSync } from 'fflate';
 import { openFile } from '../../adapters/xlsx/file-on-disk';
 import type { WorkbookFile } from '../../adapters/xlsx/workbook-file';
 import type { ChannelCheck } from '../../plan/check';
@@ -21,7 +23,7 @@ export interface WorkbookPlan {
   readonly judged: JudgedPlan;
 }
 
-const FUNCTION_NAMES = FUNCTIONS.map(({ name }) => name);
+export const FUNCTION_NAMES = FUNCTIONS.map(({ name }) => name);
 
 /** Formulas without a stored value, as a program that does not calculate writes them: nothing could be checked on them. */
 const uncalculated = (tables: RecognisedTables, contentOf: (sheet: string) => SheetContent): string[] => {
@@ -73,3 +75,16 @@ export const placeOfRow = ({ tables: { channels } }: WorkbookPlan, row: number):
 export const checksOf = ({ judged }: WorkbookPlan): readonly (readonly [row: number, check: ChannelCheck])[] => [
   ...judged.byRow,
 ];
+
+/** Programs whose stored texts LibreOffice trusts. */
+const TRUSTED = /^(?:Microsoft|LibreOffice)/i;
+
+/** Without the add-in LibreOffice shows stored texts only in workbooks that Excel or it itself has written. */
+export const isTrusted = async (path: string): Promise<boolean> => {
+  const about = 'docProps/app.xml';
+  const found = unzipSync(new Uint8Array(await readFile(path)), {
+    filter: ({ name, originalSize }) => name === about && originalSize < 100_000,
+  })[about];
+  const program = found && /<(?:\w+:)?Application>([^<]*)</.exec(strFromU8(found))?.[1];
+  return program !== undefined && TRUSTED.test(program);
+};

@@ -1,18 +1,19 @@
 import type { FileChange } from '../../adapters/xlsx/changes';
-import type { WorkbookFile } from '../../adapters/xlsx/workbook-file';
-import type { Cell } from '../../functions/define';
-import { NAMESPACE } from '../../functions/index';
+import { nodeCodec } from '../../adapters/xlsx/codec-node';
+import { openWorkbook, type WorkbookFile } from '../../adapters/xlsx/workbook-file';
+import { isCellError, type Cell } from '../../functions/define';
 import { cellAddress } from '../../workbook/address';
 import { noteChanges } from '../../workbook/annotate';
 import { checkChanges, placeOwnBlock } from '../../workbook/check';
 import { mappingJson } from '../../workbook/mapping';
-import { OWN_COLUMNS, ownIndex } from '../../workbook/own-columns';
+import { ownIndex } from '../../workbook/own-columns';
 import { HostProblem, type Change } from '../../workbook/port';
 import { rowValues } from '../../workbook/row-values';
 import { MAPPING_SETTING } from '../../workbook/session';
-import { SUMMARY_SHEET, summaryChanges } from '../../workbook/summary';
+import { inert, SUMMARY_SHEET, summaryChanges } from '../../workbook/summary';
 import type { Mapping } from '../../workbook/tables';
-import { checksOf, placeOfRow, type WorkbookPlan } from './workbook-plan';
+import { withSummarySheet } from './summary-page';
+import { checksOf, FUNCTION_NAMES, placeOfRow, type WorkbookPlan } from './workbook-plan';
 
 /** Remembers which sheet is our summary, so that one of the user's with that name is never taken for it. */
 const SUMMARY_SETTING = 'channelwright.summary';
@@ -28,20 +29,27 @@ export const isCheckedCopy = (file: WorkbookFile): boolean => file.getSetting(SU
  * makes (row-values.ts). A spreadsheet engine would need a second save and load of the file and a hundred times as long
  * for long lists; that both give the same values is held by a test.
  */
-export const writePlan = (plan: WorkbookPlan, mapping: Mapping | undefined): readonly string[] => {
-  const { file, tables, contentOf, judged } = plan;
+export const writePlan = (
+  plan: WorkbookPlan,
+  { mapping, asValues }: { readonly mapping?: Mapping; readonly asValues: boolean },
+): { readonly file: WorkbookFile; readonly told: readonly string[] } => {
+  const { tables, contentOf, judged } = plan;
   const { channels } = tables;
   const content = contentOf(channels.sheet);
   const { column } = placeOwnBlock(tables, content);
-  const values = rowValues(tables, column, contentOf);
+  const values = once(rowValues(tables, column, contentOf));
   const valued = checkChanges(tables, content).map((change) =>
-    change.kind === 'cells' && change.row === channels.firstRow ? withValues(change, values) : change,
+    change.kind === 'cells' && change.row === channels.firstRow ? withValues(change, values, asValues) : change,
   );
-  const told = disagreements(plan, valued, column);
-  const summary = summarySheet(file);
-  const previous = file.sheets.some(({ name }) => name === summary) ? usedRange(file, summary) : undefined;
+  const told = disagreements(plan, (row) => values(row)[ownIndex('verdict')] ?? null);
+  const summary = summarySheet(plan.file);
+  const isThere = plan.file.sheets.some(({ name }) => name === summary);
+  const file = isThere ? plan.file : withPage(plan.file, summary, told);
+  const hasSummary = file.sheets.some(({ name }) => name === summary);
+  const previous = isThere ? usedRange(file, summary) : undefined;
   const notes = noteChanges(channels, column + ownIndex('verdict'), judged);
-  const kept = editAround(file, [...valued, ...summaryChanges(summary, channels.sheet, judged, previous)], notes);
+  const page = hasSummary ? summaryChanges(summary, channels.sheet, judged, previous) : [];
+  const kept = editAround(file, [...valued, ...page], notes);
   file.setSetting(SUMMARY_SETTING, JSON.stringify(summary));
   if (mapping) file.setSetting(MAPPING_SETTING, mappingJson(mapping));
   if (kept.length > 0)
@@ -51,7 +59,18 @@ export const writePlan = (plan: WorkbookPlan, mapping: Mapping | undefined): rea
     told.push(
       `${listed(stale)}: formulas of yours read cells that changed; open the workbook in a spreadsheet program to renew their values.`,
     );
-  return [...told, ...file.warnings];
+  return { file, told: [...told, ...file.warnings] };
+};
+
+/** The workbook with an empty summary sheet, or as it is where none may be added. */
+const withPage = (file: WorkbookFile, summary: string, told: string[]): WorkbookFile => {
+  try {
+    return openWorkbook(withSummarySheet(file.save(), summary), { codec: nodeCodec, functionNames: FUNCTION_NAMES });
+  } catch (error) {
+    if (!(error instanceof HostProblem) || error.code !== 'protected') throw error;
+    told.push(`${error.message} The channel list was checked without it.`);
+    return file;
+  }
 };
 
 const listed = (places: readonly string[]): string =>
@@ -59,30 +78,39 @@ const listed = (places: readonly string[]): string =>
     ? places.join(', ')
     : `${places.slice(0, MOST_TOLD).join(', ')} and ${places.length - MOST_TOLD} more`;
 
+/** Each row is worked out once. */
+const once = <T>(work: (row: number) => T): ((row: number) => T) => {
+  const known = new Map<number, T>();
+  return (row) => {
+    if (!known.has(row)) known.set(row, work(row));
+    return known.get(row) as T;
+  };
+};
+
 type Cells = Extract<Change, { kind: 'cells' }>;
 
-const withValues = (change: Cells, valuesOf: (row: number) => readonly Cell[]): FileChange => ({
+/** Formulas with the value they have; or, for readers without the add-in, the values alone. */
+const withValues = (change: Cells, valuesOf: (row: number) => readonly Cell[], asValues: boolean): FileChange => ({
   ...change,
   cells: change.cells.map((line, i) => {
     if (line[0] === null) return line;
     const values = valuesOf(change.row + i);
-    return line.map((formula, c) => ({ formula: String(formula), value: values[c] }));
+    return line.map((formula, c) => {
+      const value = values[c] ?? null;
+      if (!asValues) return { formula: String(formula), value };
+      return isCellError(value) ? null : inert(value);
+    });
   }),
 });
 
 /** The cells judge a row by what they say, the plan by what it could read; where they part, a person must look. */
-const disagreements = (plan: WorkbookPlan, changes: readonly FileChange[], column: number): string[] => {
-  const { firstRow } = plan.tables.channels;
-  const block = changes.find((c) => c.kind === 'cells' && c.row === firstRow && c.column === column);
-  if (block?.kind !== 'cells') return [];
-  return checksOf(plan).flatMap(([row, { verdict }]) => {
-    const cell = block.cells[row - firstRow]?.[ownIndex('verdict')];
-    const shown = typeof cell === 'object' && cell !== null ? cell.value : cell;
+const disagreements = (plan: WorkbookPlan, verdictOf: (row: number) => Cell): string[] =>
+  checksOf(plan).flatMap(([row, { verdict }]) => {
+    const shown = verdictOf(row);
     return shown === verdict
       ? []
       : [`${placeOfRow(plan, row)}: the cells say ${String(shown)}, the plan as a whole ${verdict}; look at this row.`];
   });
-};
 
 /** The name of our summary sheet: the one used before, or the first free one. */
 const summarySheet = (file: WorkbookFile): string => {
@@ -138,7 +166,3 @@ const notesAround = (file: WorkbookFile, notes: readonly Note[]): string[] => {
     return [...notesAround(file, notes.slice(0, half)), ...notesAround(file, notes.slice(half))];
   }
 };
-
-/** What a checked workbook holds of ours, for the report. */
-export const writtenColumns = (plan: WorkbookPlan): string =>
-  `${OWN_COLUMNS.length} columns beside the list on sheet ${plan.tables.channels.sheet}, formulas of ${NAMESPACE}`;
