@@ -109,6 +109,13 @@ describe('usable span', () => {
     expect(span.lowLimitedBy).toBe('response');
   });
 
+  it('does not look past a hump to a place where the response is back in tolerance', () => {
+    // Q = 1: gain 1 at 0 Hz and at the resonance, 1.155 between; 1.1 on the near side at x⁴ − x² + 1 = 1/1.21.
+    const near = 1000 * Math.sqrt((1 + Math.sqrt(1 - 4 * (1 - 1 / 1.21))) / 2);
+    const span = usableSpan({ lowPoles: [], resonance: 1000, qualityFactor: 1, reference: 1000, tolerance: 0.1 })!;
+    expect(span.low).toBeCloseTo(near, 8);
+  });
+
   it('takes a larger rise than fall where that is allowed', () => {
     const wider = usableSpan({ ...query, rise: 0.1 })!;
     expect(ratio(query, wider.high)).toBeCloseTo(1.1, 9);
