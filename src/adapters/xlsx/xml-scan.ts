@@ -1,6 +1,6 @@
 import { ATTRIBUTE_BYTES, XML_DEPTH } from './limits';
 import { refuse } from './refuse';
-import { decodeText, isSpace, sameAscii } from './xml-text';
+import { decodeText, isSpace, resolveEntities, sameAscii } from './xml-text';
 
 export const END = 0;
 export const OPEN = 1;
@@ -149,7 +149,8 @@ export class XmlScanner {
   }
 
   attributeValue(n: number): string {
-    return decodeText(this.bytes, this.valueStart(n), this.valueEnd(n)).replace(/[\t\n]/g, ' ');
+    // White space as written counts as blanks; written as an entity it stays what it is.
+    return resolveEntities(decodeText(this.bytes, this.valueStart(n), this.valueEnd(n), true).replace(/[\t\n]/g, ' '));
   }
 
   valueStart(n: number): number {

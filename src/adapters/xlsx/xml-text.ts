@@ -31,10 +31,11 @@ export function decodeText(bytes: Uint8Array, from: number, to: number, literal 
   }
   if (!special) return text;
   if (text.includes('\r')) text = text.replace(/\r\n?/g, '\n');
-  return !literal && text.includes('&')
-    ? text.replace(/&([^;&]{1,12});/g, (all, name: string) => entity(name) ?? all)
-    : text;
+  return literal ? text : resolveEntities(text);
 }
+
+export const resolveEntities = (text: string): string =>
+  text.includes('&') ? text.replace(/&([^;&]{1,12});/g, (all, name: string) => entity(name) ?? all) : text;
 
 const ENTITIES = new Map([
   ['lt', '<'],
@@ -73,7 +74,6 @@ export const readCellText = (text: string): string =>
 export const writeCellText = (text: string): string =>
   text
     .replace(/_(?=x[0-9A-Fa-f]{4}_)/g, '_x005F_')
-    // eslint-disable-next-line no-control-regex
     .replace(
       /[\u0000-\u0008\u000b-\u001f\ufffe\uffff]/g,
       (c) => `_x${c.charCodeAt(0).toString(16).toUpperCase().padStart(4, '0')}_`,
