@@ -40,13 +40,9 @@ const readingOf = (table: RecognisedTable, content: SheetContent): TableReading 
 const placeOf = ({ place }: Misread, tables: RecognisedTables): Place | undefined => {
   if (place.kind !== 'cell' || place.row === undefined) return undefined;
   const table = tables[place.table];
-  const byKey = table?.columns.get(place.heading);
-  const use = byKey ?? [...(table?.columns.values() ?? [])].find(({ heading }) => heading === place.heading);
+  const use = place.key === undefined ? undefined : table?.columns.get(place.key);
   return table && { sheet: table.sheet, row: place.row - 1, column: use?.column ?? table.firstColumn };
 };
-
-/** Rows that name no purpose are judged as a survey, as our formulas do. */
-const USUAL_PURPOSE = 'survey';
 
 /** Reads the recognised tables as a plan and looks at all of it. */
 export const judgePlan = (tables: RecognisedTables, contentOf: (sheet: string) => SheetContent): JudgedPlan => {
@@ -55,7 +51,7 @@ export const judgePlan = (tables: RecognisedTables, contentOf: (sheet: string) =
     return table ? [readingOf(table, contentOf(table.sheet))] : [];
   });
   const { plan, misreads, at } = planFromTables(readings);
-  const limits = { ...plan.limits, purpose: plan.limits.purpose ?? USUAL_PURPOSE };
+  const { limits } = plan;
   const checks = checkChannels(plan.channels, limits);
   const rowOf = (channel: number): number => (at[channel] ?? 1) - 1;
   const { channels } = tables;

@@ -1,14 +1,6 @@
-import { INPUT_MODES, OUTPUT_MODES, type InputMode, type OutputMode } from '../../plan/fields';
+import { INPUT_MODES, OUTPUT_MODES } from '../../plan/fields';
+import { MODE_OF } from '../../plan/level';
 import { defineFunction } from '../define';
-
-/** The input modes that take each output mode. */
-export const FITTING_MODES: Readonly<Record<OutputMode, readonly InputMode[]>> = {
-  IEPE: ['IEPE'],
-  charge: ['charge'],
-  DC: ['voltage'],
-  voltage: ['voltage'],
-  bridge: ['bridge'],
-};
 
 export const verdictMode = defineFunction({
   name: 'VERDICT.MODE',
@@ -24,7 +16,7 @@ export const verdictMode = defineFunction({
   source: { kind: 'practice', note: 'common practice, no source' },
   compute: ({ output, mode }) => {
     if (!output || !mode) return 'INCOMPLETE';
-    return FITTING_MODES[output].includes(mode) ? 'PASS' : 'FAIL';
+    return MODE_OF[output] === mode ? 'PASS' : 'FAIL';
   },
   examples: [
     {
