@@ -62,7 +62,9 @@ export class SheetDataEdit {
     if (row.row <= this.lastRow && !this.existing) throw new RowsOutOfOrder();
     this.lastRow = Math.max(row.row, this.lastRow);
     this.makeRows(row.row, row.start);
-    this.rowStyle = onOff(scanner.attribute('customFormat')) ? Number(scanner.attribute('s') ?? 0) : undefined;
+    this.rowStyle = onOff(scanner.attributes.get('customFormat'))
+      ? Number(scanner.attributes.get('s') ?? 0)
+      : undefined;
     this.enterRow(row.row);
     this.dropSpans(row, scanner);
   }
@@ -237,9 +239,9 @@ export class SheetDataEdit {
 
   /** The hint which columns a row uses would be wrong once a cell is added outside. */
   private dropSpans(row: RowRecord, scanner: XmlScanner): void {
-    const n = scanner.attributeAt('spans');
+    const n = scanner.attributes.find('spans');
     if (n < 0 || this.columns.length === 0) return;
-    const [first = 0, last = 0] = scanner.attributeValue(n).split(':').map(Number);
+    const [first = 0, last = 0] = scanner.attributes.value(n).split(':').map(Number);
     if (this.columns[0]! + 1 >= first && this.columns.at(-1)! + 1 <= last) return;
     const tag = fromUtf8(this.bytes.subarray(row.start, row.openEnd)).replace(/\s+spans\s*=\s*("[^"]*"|'[^']*')/, '');
     // The end of an empty row's tag may still change, when the row gets its first cells.

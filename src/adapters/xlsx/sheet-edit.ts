@@ -21,6 +21,7 @@ import {
 } from './sheet-sections';
 import { walkSheet } from './sheet-walk';
 import { Splice } from './splice';
+import type { XmlScanner } from './xml-scan';
 import { escapeAttribute } from './xml-text';
 import { onOff, prefixed } from './xml-tree';
 import { STRICT, TRANSITIONAL } from './relations';
@@ -78,14 +79,7 @@ function editInOrder(
   let region = { start: 0, end: 0, selfClosing: false };
   let cells: Uint8Array = bytes;
   walkSheet(bytes, part, {
-    root(scanner) {
-      layout.prefix = scanner.prefix() === '' ? '' : `${scanner.prefix()}:`;
-      if (scanner.uri().startsWith('http://purl.oclc.org/')) layout.relationSpace = STRICT;
-      layout.relationPrefix = scanner
-        .allAttributes()
-        .find(([name, value]) => name.startsWith('xmlns:') && value === layout.relationSpace)?.[0]
-        .slice(6);
-    },
+    root: (scanner) => readRoot(scanner, layout),
     data(start, openEnd, selfClosing) {
       sections.push({ local: 'sheetData', start, end: openEnd });
       spans = columnSpans(layout);
@@ -118,6 +112,15 @@ function editInOrder(
     formulasChanged: data!.formulasChanged,
     isProtected: onOff(protection?.attributes.get('sheet')),
   };
+}
+
+function readRoot(scanner: XmlScanner, layout: Mutable): void {
+  layout.prefix = scanner.prefix() === '' ? '' : `${scanner.prefix()}:`;
+  if (scanner.uri().startsWith('http://purl.oclc.org/')) layout.relationSpace = STRICT;
+  const declared = scanner.attributes
+    .all()
+    .find(([name, value]) => name.startsWith('xmlns:') && value === layout.relationSpace);
+  layout.relationPrefix = declared?.[0].slice(6);
 }
 
 type Mutable = { -readonly [K in keyof SheetLayout]: SheetLayout[K] };

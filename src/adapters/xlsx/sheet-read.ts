@@ -86,7 +86,7 @@ export function readSheet(
   const shared = new SharedFormulas();
   walkSheet(bytes, part, {
     row(row, scanner) {
-      if (onOff(scanner.attribute('hidden'))) hiddenRows.push(row.row);
+      if (onOff(scanner.attributes.get('hidden'))) hiddenRows.push(row.row);
     },
     cell(cell) {
       const formula = cell.formula ? context.names.read(shared.expand(cell.formula, cell.row, cell.column)) : '';

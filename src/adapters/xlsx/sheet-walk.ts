@@ -127,9 +127,9 @@ function walkData(scanner: XmlScanner, visitor: SheetVisitor): void {
       scanner.skip();
       continue;
     }
-    const r = scanner.attributeAt('r');
+    const r = scanner.attributes.find('r');
     row.hasReference = r >= 0;
-    row.row = r >= 0 ? Number(scanner.attributeValue(r)) - 1 : row.row + 1;
+    row.row = r >= 0 ? Number(scanner.attributes.value(r)) - 1 : row.row + 1;
     if (!(Number.isInteger(row.row) && row.row >= 0 && row.row <= LAST_ROW)) scanner.fail('there is no such row');
     row.start = scanner.start;
     row.openEnd = row.closeStart = row.end = scanner.end;
@@ -158,20 +158,24 @@ function walkRow(scanner: XmlScanner, row: RowRecord, cell: CellRecord, visitor:
 
 function readCell(scanner: XmlScanner, row: number, cell: CellRecord): void {
   const { bytes } = scanner;
-  const r = scanner.attributeAt('r');
+  const r = scanner.attributes.find('r');
   cell.row = row;
   cell.hasReference = r >= 0;
   if (r >= 0) {
-    const packed = packedReference(bytes, scanner.valueStart(r), scanner.valueEnd(r));
+    const packed = packedReference(bytes, scanner.attributes.valueStart(r), scanner.attributes.valueEnd(r));
     if (packed < 0) scanner.fail('there is no such cell');
     cell.column = packed % (LAST_COLUMN + 1);
   } else if (++cell.column > LAST_COLUMN) scanner.fail('there is no such column');
-  const s = scanner.attributeAt('s');
-  cell.style = s < 0 ? 0 : number(bytes, scanner.valueStart(s), scanner.valueEnd(s));
-  const t = scanner.attributeAt('t');
+  const s = scanner.attributes.find('s');
+  cell.style = s < 0 ? 0 : number(bytes, scanner.attributes.valueStart(s), scanner.attributes.valueEnd(s));
+  const t = scanner.attributes.find('t');
   cell.type =
-    t < 0 ? 'n' : (TYPES.find((type) => sameAscii(bytes, scanner.valueStart(t), scanner.valueEnd(t), type)) ?? 'n');
-  cell.metadata = scanner.attribute('cm');
+    t < 0
+      ? 'n'
+      : (TYPES.find((type) =>
+          sameAscii(bytes, scanner.attributes.valueStart(t), scanner.attributes.valueEnd(t), type),
+        ) ?? 'n');
+  cell.metadata = scanner.attributes.get('cm');
   cell.start = scanner.start;
   cell.openEnd = cell.end = scanner.end;
   cell.selfClosing = scanner.selfClosing;
@@ -246,9 +250,9 @@ function number(bytes: Uint8Array, from: number, to: number): number {
 }
 
 function readFormula(scanner: XmlScanner): StoredFormula {
-  const type = scanner.attribute('t') ?? '';
-  const ref = scanner.attribute('ref');
-  const shared = scanner.attribute('si');
+  const type = scanner.attributes.get('t') ?? '';
+  const ref = scanner.attributes.get('ref');
+  const shared = scanner.attributes.get('si');
   return { type, ref, shared, text: plainText(scanner) };
 }
 

@@ -1,6 +1,7 @@
 import { ATTRIBUTE_BYTES, XML_DEPTH } from './limits';
 import { refuse } from './refuse';
-import { decodeText, isSpace, resolveEntities, sameAscii } from './xml-text';
+import { XmlAttributes } from './xml-attributes';
+import { decodeText, isSpace, sameAscii } from './xml-text';
 
 export const END = 0;
 export const OPEN = 1;
@@ -32,9 +33,8 @@ export class XmlScanner {
   level = 0;
   /** The text is character data between CDATA marks (span without the marks): nothing in it is an entity. */
   literal = false;
-  /** Offsets of the attributes of the last OPEN, four each: name start, name end, value start, value end. */
-  private attributes = new Int32Array(64);
-  private attributeCount = 0;
+  /** Those of the last OPEN. */
+  readonly attributes: XmlAttributes;
   private readonly open: Int32Array = new Int32Array(2 * XML_DEPTH);
   private depth = 0;
   private hadRoot = false;
@@ -47,6 +47,7 @@ export class XmlScanner {
     from = 0,
     readonly to = bytes.length,
   ) {
+    this.attributes = new XmlAttributes(bytes);
     this.start = this.end = from;
     if (from === 0 && bytes[0] === 0xef && bytes[1] === 0xbb && bytes[2] === 0xbf) this.end = 3;
   }
@@ -131,44 +132,6 @@ export class XmlScanner {
     return '';
   }
 
-  /** How many namespace declarations are in force: lets a caller see cheaply that nothing changed. */
-  get declarations(): number {
-    return this.spaces.length;
-  }
-
-  /** Index of the attribute with this written name, or -1. */
-  attributeAt(name: string): number {
-    for (let n = 0; n < this.attributeCount; n++)
-      if (sameAscii(this.bytes, this.attributes[4 * n]!, this.attributes[4 * n + 1]!, name)) return n;
-    return -1;
-  }
-
-  attribute(name: string): string | undefined {
-    const n = this.attributeAt(name);
-    return n < 0 ? undefined : this.attributeValue(n);
-  }
-
-  attributeValue(n: number): string {
-    // White space as written counts as blanks; written as an entity it stays what it is.
-    return resolveEntities(decodeText(this.bytes, this.valueStart(n), this.valueEnd(n), true).replace(/[\t\n]/g, ' '));
-  }
-
-  valueStart(n: number): number {
-    return this.attributes[4 * n + 2]!;
-  }
-
-  valueEnd(n: number): number {
-    return this.attributes[4 * n + 3]!;
-  }
-
-  /** Name and value of every attribute, in order. */
-  allAttributes(): [string, string][] {
-    return Array.from({ length: this.attributeCount }, (_, n) => [
-      decodeText(this.bytes, this.attributes[4 * n]!, this.attributes[4 * n + 1]!, true),
-      this.attributeValue(n),
-    ]);
-  }
-
   textValue(): string {
     return decodeText(this.bytes, this.start, this.literal ? this.end - 3 : this.end, this.literal);
   }
@@ -230,7 +193,7 @@ export class XmlScanner {
     for (; at < to && isName(bytes[at]!); at++) if (bytes[at] === 58) this.localStart = at + 1;
     this.nameEnd = at;
     if (at === this.localStart || !startsName(bytes[this.nameStart]!)) this.fail('a tag without a name');
-    this.attributeCount = 0;
+    this.attributes.clear();
     let declares = false;
     for (;;) {
       const gap = at;
@@ -277,22 +240,12 @@ export class XmlScanner {
     }
     if (at >= to) this.fail('it ends inside an attribute');
     if (at - value > ATTRIBUTE_BYTES) refuse('too-large', `${this.part} has an attribute of more than 64 kB.`);
-    const n = 4 * this.attributeCount++;
-    if (n === this.attributes.length) {
-      const larger = new Int32Array(2 * n);
-      larger.set(this.attributes);
-      this.attributes = larger;
-    }
-    const { attributes } = this;
-    attributes[n] = from;
-    attributes[n + 1] = nameEnd;
-    attributes[n + 2] = value;
-    attributes[n + 3] = at;
+    this.attributes.add(from, nameEnd, value, at);
     return at + 1;
   }
 
   private enterSpaces(): void {
-    for (const [name, uri] of this.allAttributes())
+    for (const [name, uri] of this.attributes.all())
       if (name === 'xmlns' || name.startsWith('xmlns:'))
         this.spaces.push({ level: this.level, prefix: name.slice(6), uri });
   }

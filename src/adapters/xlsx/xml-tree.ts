@@ -32,7 +32,7 @@ export function parseTree(bytes: Uint8Array, part: string, from = 0, to = bytes.
   for (let token = scanner.next(); token !== END; token = scanner.next()) {
     if (token === OPEN) {
       if (++count > LARGEST_TREE) refuse('too-large', `${part} has more than ${LARGEST_TREE} elements.`);
-      const written = scanner.allAttributes();
+      const written = scanner.attributes.all();
       const element: XmlElement = {
         local: scanner.local(),
         prefix: scanner.prefix(),

@@ -162,7 +162,7 @@ describe('a damaged workbook', () => {
 
   it('is refused when any single part is missing, or goes without it', () => {
     for (const name of names) {
-      const { [name]: _gone, ...rest } = PARTS;
+      const rest = Object.fromEntries(Object.entries(PARTS).filter(([other]) => other !== name));
       expect([true, false]).toContain(handle(zipParts(rest)));
     }
     expect(handle(zipParts({}))).toBe(false);

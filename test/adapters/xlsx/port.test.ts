@@ -39,7 +39,8 @@ const open = async (seeds: readonly SeedSheet[]): Promise<PortUnderTest> => {
   return {
     spreadsheet: new FileSpreadsheet(file),
     countRules: async (sheet) => sheetPart(sheet).match(/<cfRule/g)?.length ?? 0,
-    noteAt: async () => /<comment [^>]*ref="B2".*?<t(?: [^>]*)?>(.*?)<\/t>/.exec(saved(file)['xl/comments1.xml'] ?? '')?.[1],
+    noteAt: async () =>
+      /<comment [^>]*ref="B2".*?<t(?: [^>]*)?>(.*?)<\/t>/.exec(saved(file)['xl/comments1.xml'] ?? '')?.[1],
   };
 };
 
