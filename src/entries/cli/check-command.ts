@@ -37,7 +37,7 @@ const isFolder = async (path: string): Promise<boolean> =>
 
 /** Refuses before any work is done when what was asked cannot be done. */
 const jobsFor = async (plans: readonly PlanFile[], { output, inPlace }: CheckOptions): Promise<Job[]> => {
-  if (output === undefined && !inPlace) return [...plans];
+  if (plans.length === 0 || (output === undefined && !inPlace)) return [...plans];
   if (output !== undefined && inPlace) throw usageProblem('-o and --in-place cannot be asked together.');
   const json = plans.find(({ kind }) => kind === 'json');
   if (json) throw usageProblem(`${json.path}: a JSON plan has no cells to write into; use --json or --report.`);

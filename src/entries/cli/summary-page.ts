@@ -6,8 +6,9 @@ import { verifyFile } from '../../adapters/xlsx/verify';
 import { addSheet, stylesPart } from '../../adapters/xlsx/workbook-edit';
 import { findWorkbookPart, readWorkbookPart } from '../../adapters/xlsx/workbook-part';
 import { fromUtf8, utf8 } from '../../adapters/xlsx/xml-text';
-import { child, parseTree, tagName, type XmlElement } from '../../adapters/xlsx/xml-tree';
+import { child, childrenOf, parseTree, tagName, type XmlElement } from '../../adapters/xlsx/xml-tree';
 import { SUMMARY_COLUMNS } from '../../workbook/summary';
+import { wrap } from './wrap';
 
 const ACCENT = 'FF0F4C4A';
 const HAIRLINE = 'FFC9D3D1';
@@ -67,3 +68,32 @@ const addStyle = (pkg: Package, part: string): number => {
   pkg.write(part, splice.apply());
   return style;
 };
+
+const POINTS_PER_LINE = 13.5;
+const POINTS_BESIDE = 2;
+/** A column that shows so many digits shows about a tenth more letters of running text. */
+const LETTERS_PER_DIGIT = 1.1;
+
+/** Gives the rows of the summary the height that their text needs: not every program works it out when it opens a file. */
+export const withHeights = (bytes: Uint8Array, name: string, cells: readonly (readonly unknown[])[]): Uint8Array => {
+  const pkg = new Package(bytes, nodeCodec, FILE_LIMITS);
+  const { part } = readWorkbookPart(pkg, findWorkbookPart(pkg)).sheets.find((sheet) => sheet.name === name)!;
+  const root = parseTree(pkg.read(part), part);
+  const splice = new Splice(pkg.read(part));
+  for (const row of childrenOf(child(root, 'sheetData'), 'row')) {
+    const line = cells[Number(row.attributes.get('r')) - 1];
+    const height = line && String(linesOf(line) * POINTS_PER_LINE + POINTS_BESIDE);
+    if (row.attributes.get('ht') === height) continue;
+    // Attributes come in front of those that are there, so the later one first.
+    splice.setAttribute(row, 'customHeight', height && '1');
+    splice.setAttribute(row, 'ht', height);
+  }
+  if (splice.isEmpty) return bytes;
+  pkg.write(part, splice.apply());
+  const saved = pkg.save();
+  verifyFile(pkg, saved);
+  return saved;
+};
+
+const linesOf = (line: readonly unknown[]): number =>
+  Math.max(1, ...[0, 1].map((i) => wrap(String(line[i] ?? ''), SUMMARY_COLUMNS[i]! * LETTERS_PER_DIGIT).length));

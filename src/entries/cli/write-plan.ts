@@ -12,7 +12,7 @@ import { rowValues } from '../../workbook/row-values';
 import { MAPPING_SETTING } from '../../workbook/session';
 import { inert, SUMMARY_SHEET, summaryChanges } from '../../workbook/summary';
 import type { Mapping } from '../../workbook/tables';
-import { withSummarySheet } from './summary-page';
+import { withHeights, withSummarySheet } from './summary-page';
 import { checksOf, FUNCTION_NAMES, placeOfRow, type WorkbookPlan } from './workbook-plan';
 
 /** Remembers which sheet is our summary, so that one of the user's with that name is never taken for it. */
@@ -42,15 +42,9 @@ export const writePlan = (
     change.kind === 'cells' && change.row === channels.firstRow ? withValues(change, values, asValues) : change,
   );
   const told = disagreements(plan, (row) => values(row)[ownIndex('verdict')] ?? null);
-  const summary = summarySheet(plan.file);
-  const isThere = plan.file.sheets.some(({ name }) => name === summary);
-  const file = isThere ? plan.file : withPage(plan.file, summary, told);
-  const hasSummary = file.sheets.some(({ name }) => name === summary);
-  const previous = isThere ? usedRange(file, summary) : undefined;
+  const file = withSummary(plan, told);
   const notes = noteChanges(channels, column + ownIndex('verdict'), judged);
-  const page = hasSummary ? summaryChanges(summary, channels.sheet, judged, previous) : [];
-  const kept = editAround(file, [...valued, ...page], notes);
-  file.setSetting(SUMMARY_SETTING, JSON.stringify(summary));
+  const kept = editAround(file, valued, notes);
   if (mapping) file.setSetting(MAPPING_SETTING, mappingJson(mapping));
   if (kept.length > 0)
     told.push(`${listed(kept)}: somebody's note stands there and was left; ours was not written beside it.`);
@@ -62,13 +56,26 @@ export const writePlan = (
   return { file, told: [...told, ...file.warnings] };
 };
 
-/** The workbook with an empty summary sheet, or as it is where none may be added. */
-const withPage = (file: WorkbookFile, summary: string, told: string[]): WorkbookFile => {
+/**
+ * The workbook with its summary sheet filled, or as it is where none may be added. It is done first, while the large
+ * sheets are still as they were: those are then copied, not packed again.
+ */
+const withSummary = ({ file, tables, judged }: WorkbookPlan, told: string[]): WorkbookFile => {
+  const summary = summarySheet(file);
+  const isThere = file.sheets.some(({ name }) => name === summary);
+  const open = (bytes: Uint8Array) => openWorkbook(bytes, { codec: nodeCodec, functionNames: FUNCTION_NAMES });
   try {
-    return openWorkbook(withSummarySheet(file.save(), summary), { codec: nodeCodec, functionNames: FUNCTION_NAMES });
+    const page = isThere ? file : open(withSummarySheet(file.save(), summary));
+    const before = isThere ? usedRange(file, summary) : undefined;
+    const changes = summaryChanges(summary, tables.channels.sheet, judged, before);
+    page.edit(changes);
+    page.setSetting(SUMMARY_SETTING, JSON.stringify(summary));
+    const cells = changes.flatMap((change) => (change.kind === 'cells' ? change.cells : []));
+    return open(withHeights(page.save(), summary, cells));
   } catch (error) {
     if (!(error instanceof HostProblem) || error.code !== 'protected') throw error;
     told.push(`${error.message} The channel list was checked without it.`);
+    file.setSetting(SUMMARY_SETTING, 'null');
     return file;
   }
 };
