@@ -1,5 +1,5 @@
 import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate';
-import { writeXlsx, type Cell, type CellStyle, type DataValidation, type WriteSheet } from 'hucre/xlsx';
+import { writeXlsx, type Cell, type CellStyle, type DataValidation, type WriteSheet } from 'hucre';
 import { columnLetters, sheetPrefix } from '../../workbook/address';
 import { TEMPLATE_NOTES, templateSheets, type TemplateColumn, type TemplateSheet } from '../../workbook/template';
 
