@@ -49,3 +49,12 @@ export function setDefaultType(pkg: Package, extension: string, type: string): v
   else splice.append(root, xml);
   pkg.write(PART, splice.apply());
 }
+
+/** A name like `xl/comments3.xml` that no part has, nor a part that is missing from a damaged file. */
+export function freePartName(pkg: Package, stem: string, extension: string): string {
+  const overrides = childrenOf(read(pkg), 'Override').map((o) => o.attributes.get('PartName'));
+  for (let n = 1; ; n++) {
+    const name = `${stem}${n}.${extension}`;
+    if (!pkg.has(name) && !overrides.some((override) => sameName(override, name))) return name;
+  }
+}

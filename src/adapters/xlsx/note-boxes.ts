@@ -1,5 +1,5 @@
 import { parseCell } from './cell-reference';
-import { setDefaultType } from './content-types';
+import { freePartName, setDefaultType } from './content-types';
 import { LAST_COLUMN, LAST_ROW } from './limits';
 import type { Package } from './package';
 import { refuse } from './refuse';
@@ -28,7 +28,7 @@ export class NoteBoxes {
   }
 
   static create(pkg: Package): string {
-    const name = pkg.freeName('xl/drawings/vmlDrawing', 'vml');
+    const name = freePartName(pkg, 'xl/drawings/vmlDrawing', 'vml');
     const root = `<xml xmlns:v="${V}" xmlns:o="${O}" xmlns:x="${X}">`;
     const layout =
       `<o:shapelayout v:ext="edit"><o:idmap v:ext="edit" data="${firstFreeBlock(pkg)}"/></o:shapelayout>` + BOX_TYPE;

@@ -2,7 +2,7 @@ import { cellAddress } from '../../workbook/address';
 import type { RangeAddress } from '../../workbook/port';
 import { holds, parseCell } from './cell-reference';
 import { textXml } from './cell-xml';
-import { setContentType } from './content-types';
+import { freePartName, setContentType } from './content-types';
 import { NoteBoxes } from './note-boxes';
 import type { Package } from './package';
 import { addRelation, relationsOf } from './relations';
@@ -80,7 +80,7 @@ export function setNotes(
 }
 
 function addComments(pkg: Package, { part, relationSpace }: SheetPlace): string {
-  const name = pkg.freeName('xl/comments', 'xml');
+  const name = freePartName(pkg, 'xl/comments', 'xml');
   const space = relationSpace.startsWith('http://purl') ? SPACES.strict : SPACES.transitional;
   const body = `<comments xmlns="${space}"><authors/><commentList/></comments>`;
   pkg.write(name, utf8(`<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n${body}`));

@@ -90,11 +90,6 @@ export class Package {
     this.unpacked.delete(name.toLowerCase());
   }
 
-  /** A name like `xl/comments3.xml` that no part has yet. */
-  freeName(stem: string, extension: string): string {
-    for (let n = 1; ; n++) if (!this.has(`${stem}${n}.${extension}`)) return `${stem}${n}.${extension}`;
-  }
-
   /** Runs an edit; when it fails, every part is as before. */
   atomically<T>(edit: () => T): T {
     const before = this.entries;

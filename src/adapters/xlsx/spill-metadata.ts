@@ -1,4 +1,4 @@
-import { setContentType } from './content-types';
+import { freePartName, setContentType } from './content-types';
 import type { Package } from './package';
 import { addRelation, relationOf, TRANSITIONAL } from './relations';
 import { Splice } from './splice';
@@ -15,9 +15,7 @@ const ORDER = 'metadataTypes metadataStrings mdxMetadata futureMetadata cellMeta
 export function spillMetadata(pkg: Package, workbook: string): string {
   const existing = relationOf(pkg, workbook, 'sheetMetadata')?.target;
   if (existing === undefined || !pkg.has(existing)) {
-    const name = pkg
-      .freeName('xl/metadata', 'xml')
-      .replace('metadata1.xml', pkg.has('xl/metadata.xml') ? 'metadata1.xml' : 'metadata.xml');
+    const name = pkg.has('xl/metadata.xml') ? freePartName(pkg, 'xl/metadata', 'xml') : 'xl/metadata.xml';
     pkg.write(name, utf8(`<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n<metadata xmlns="${MAIN}"/>`));
     setContentType(pkg, name, CONTENT_TYPE);
     addRelation(pkg, workbook, `${TRANSITIONAL}/sheetMetadata`, name);

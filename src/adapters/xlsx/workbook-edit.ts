@@ -1,4 +1,4 @@
-import { removeContentType, setContentType } from './content-types';
+import { freePartName, removeContentType, setContentType } from './content-types';
 import { SHEET_NAME } from './limits';
 import type { Package } from './package';
 import { refuse } from './refuse';
@@ -29,7 +29,7 @@ export function addSheet(pkg: Package, book: WorkbookPart, name: string): void {
     refuse('protected', `The structure of the workbook is protected, so the sheet ${name} cannot be added.`);
   if (book.allSheetNames.some((other) => other.toLowerCase() === name.toLowerCase()))
     refuse('occupied', `The workbook has a sheet ${name} that holds no cells.`);
-  const part = pkg.freeName('xl/worksheets/sheet', 'xml');
+  const part = freePartName(pkg, 'xl/worksheets/sheet', 'xml');
   pkg.write(part, utf8(`${DECLARATION}<worksheet xmlns="${mainSpace(book)}"><sheetData/></worksheet>`));
   setContentType(pkg, part, WORKSHEET_TYPE);
   const relation = addRelation(pkg, book.part, `${book.relationSpace}/worksheet`, part);
@@ -47,7 +47,7 @@ export function addSheet(pkg: Package, book: WorkbookPart, name: string): void {
 /** The workbook's styles part; one with the least that every program expects is made when there is none. */
 export function stylesPart(pkg: Package, book: WorkbookPart): string {
   if (book.styles !== undefined) return book.styles;
-  const name = pkg.has('xl/styles.xml') ? pkg.freeName('xl/styles', 'xml') : 'xl/styles.xml';
+  const name = pkg.has('xl/styles.xml') ? freePartName(pkg, 'xl/styles', 'xml') : 'xl/styles.xml';
   const xf = '<xf numFmtId="0" fontId="0" fillId="0" borderId="0"';
   pkg.write(
     name,
