@@ -70,9 +70,17 @@ const marksOf = (column: number, row: number, rows: number): readonly MarkRule[]
       : [],
   );
 
+/** When the list is a table of the host's, it takes our columns in; a table that already has them stays as it is. */
+const tableGrowth = (tables: PlanTables, content: SheetContent, end: number): readonly Change[] => {
+  const { sheet, listObject } = tables.channels;
+  const table = content.tables.find(({ name }) => name === listObject);
+  const missing = table ? end - (table.range.column + table.range.columns) : 0;
+  return table && missing > 0 ? [{ kind: 'extend-table', sheet, table: table.name, columns: missing }] : [];
+};
+
 /** Everything that one press of "Check" changes on the sheet: our columns and nothing else. */
 export const checkChanges = (tables: PlanTables, content: SheetContent): readonly Change[] => {
-  const { sheet, firstRow, lastRow, skippedRows, listObject } = tables.channels;
+  const { sheet, firstRow, lastRow, skippedRows } = tables.channels;
   const { column, headingRow, clear } = placeOwnBlock(tables, content);
   const rows = lastRow - firstRow + 1;
   const skipped = new Set(skippedRows);
@@ -92,16 +100,7 @@ export const checkChanges = (tables: PlanTables, content: SheetContent): readonl
       sheet,
       range: { row: headingRow, column: c, rows: lastRow - headingRow + 1, columns: 1 },
     })),
-    ...(listObject
-      ? [
-          {
-            kind: 'extend-table',
-            sheet,
-            table: listObject,
-            columns: column + OWN_COLUMNS.length - tables.channels.firstColumn,
-          } as const,
-        ]
-      : []),
+    ...tableGrowth(tables, content, column + OWN_COLUMNS.length),
     { kind: 'cells', sheet, row: headingRow, column, cells: [OWN_COLUMNS.map(({ heading }) => heading)] },
     { kind: 'cells', sheet, row: firstRow, column, cells: formulas },
     { kind: 'look', sheet, range: block(headingRow, 1), look: HEADER_LOOK },

@@ -74,7 +74,7 @@ export type Change =
   | { kind: 'note'; sheet: string; row: number; column: number; text: string | null }
   /** Makes the sheet if it is missing. */
   | { kind: 'sheet'; name: string }
-  /** Takes the columns right of a table into it, where the host keeps tables. */
+  /** Takes so many more columns right of a table into it, where the host keeps tables. */
   | { kind: 'extend-table'; sheet: string; table: string; columns: number };
 
 export interface CellLook {

@@ -10,7 +10,7 @@ type Values = (string | number | null)[][];
 const HEADINGS = OWN_COLUMNS.map(({ heading }) => heading);
 
 /** The channel list of the worked cases, changed by the test before it is recognised. */
-const listed = (change: (rows: Values) => void = () => {}, extra: Partial<SheetContent> = {}) => {
+const listed = (change: (rows: Values) => unknown = () => {}, extra: Partial<SheetContent> = {}) => {
   const sheets = caseSheets().map(({ name, cells }, i) => {
     const values = cells.map((row) => [...row]) as Values;
     if (i === 0) change(values);
@@ -107,6 +107,20 @@ describe('what a check changes', () => {
     const block = cellsOf(checkChanges(tables, content))[1]!;
     expect(block.cells[4]!.every((cell) => cell === null)).toBe(true);
     expect(block.cells[5]!.every((cell) => String(cell).startsWith('='))).toBe(true);
+  });
+
+  it('grows a table by the columns that it lacks, and by none when it has them', () => {
+    const range = { row: 0, column: 0, rows: 13, columns: width0() };
+    const growth = (columns: number, own: boolean) => {
+      const { tables, content } = listed((rows) => own && rows[0]!.push(...HEADINGS), {
+        tables: [{ name: 'Plan', range: { ...range, columns } }],
+      });
+      return checkChanges(tables, content).filter(({ kind }) => kind === 'extend-table');
+    };
+    expect(growth(width0(), false)).toEqual([
+      { kind: 'extend-table', sheet: 'Channels', table: 'Plan', columns: OWN_COLUMNS.length },
+    ]);
+    expect(growth(width0() + OWN_COLUMNS.length, true)).toEqual([]);
   });
 
   it('is in formulas short enough for every spreadsheet', () => {
