@@ -35,7 +35,7 @@ export const noteText = (check: ChannelCheck, limits: Limits): string =>
     ...reasonsOf(check, limits).map(({ verdict, sentence }) => `${verdict}: ${sentence}`),
   ].join('\n');
 
-/** Notes on the verdict cells (0-based column) of all rows that are not PASS; notes of ours on other rows go away. */
+/** Notes on the verdict cells (0-based column) of all rows that are not PASS. */
 export const noteChanges = (
   { sheet, firstRow, lastRow, skippedRows }: RecognisedTable,
   verdictColumn: number,
@@ -45,8 +45,15 @@ export const noteChanges = (
   const notes: Extract<Change, { kind: 'note' }>[] = [];
   for (let row = firstRow; row <= lastRow; row++) {
     const check = skipped.has(row) ? undefined : judged.byRow.get(row);
-    const text = check && check.verdict !== 'PASS' ? noteText(check, judged.limits) : null;
-    notes.push({ kind: 'note', sheet, row, column: verdictColumn, text });
+    if (check && check.verdict !== 'PASS')
+      notes.push({ kind: 'note', sheet, row, column: verdictColumn, text: noteText(check, judged.limits) });
   }
   return notes;
 };
+
+/** Takes what we wrote before off the verdict cells, notes above all: they may be out of date. */
+export const clearVerdicts = ({ sheet, firstRow, lastRow }: RecognisedTable, verdictColumn: number): Change => ({
+  kind: 'clear',
+  sheet,
+  range: { row: firstRow, column: verdictColumn, rows: lastRow - firstRow + 1, columns: 1 },
+});

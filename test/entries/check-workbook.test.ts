@@ -119,6 +119,18 @@ describe('a checked workbook', () => {
     expect(notes).toMatch(/Channel W001: FAIL\nFAIL: Headroom −[\d.]+ dB, limit 3\.5 dB/);
   });
 
+  it('loses the note of a row that has become PASS, and gains none', async () => {
+    const { file, values, verdictCell } = await own(checked);
+    const row = values.findIndex(([verdict]) => verdict === 'PASS');
+    const place = { sheet: 'Channels', row: verdictCell.row + row, column: verdictCell.column };
+    file.edit([{ kind: 'note', ...place, text: 'Channel W004: FAIL\nfrom an earlier state' }]);
+    await saveFile(file, at('stale.xlsx'), { input: checked });
+    expect(strFromU8(partsOf(at('stale.xlsx'))['xl/comments1.xml']!)).toContain('earlier state');
+    await run(['check', at('stale.xlsx'), '-o', at('renewed.xlsx')]);
+    const notesIn = (path: string) => strFromU8(partsOf(path)['xl/comments1.xml']!).match(/<comment .*?<\/comment>/gs);
+    expect(notesIn(at('renewed.xlsx'))).toEqual(notesIn(checked));
+  }, 60_000);
+
   it('has a summary that counts what the list says', async () => {
     const { file } = await own(checked);
     const lines = file.readSheet('Check summary').values;

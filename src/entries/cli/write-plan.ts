@@ -3,7 +3,7 @@ import { nodeCodec } from '../../adapters/xlsx/codec-node';
 import { openWorkbook, type WorkbookFile } from '../../adapters/xlsx/workbook-file';
 import { isCellError, type Cell } from '../../functions/define';
 import { cellAddress } from '../../workbook/address';
-import { noteChanges } from '../../workbook/annotate';
+import { clearVerdicts, noteChanges } from '../../workbook/annotate';
 import { checkChanges, placeOwnBlock } from '../../workbook/check';
 import { mappingJson } from '../../workbook/mapping';
 import { ownIndex } from '../../workbook/own-columns';
@@ -43,8 +43,9 @@ export const writePlan = (
   );
   const told = disagreements(plan, (row) => values(row)[ownIndex('verdict')] ?? null);
   const file = withSummary(plan, told);
-  const notes = noteChanges(channels, column + ownIndex('verdict'), judged);
-  const kept = editAround(file, valued, notes);
+  const verdictColumn = column + ownIndex('verdict');
+  const notes = noteChanges(channels, verdictColumn, judged);
+  const kept = editAround(file, [clearVerdicts(channels, verdictColumn), ...valued], notes);
   if (mapping) file.setSetting(MAPPING_SETTING, mappingJson(mapping));
   if (kept.length > 0)
     told.push(`${listed(kept)}: somebody's note stands there and was left; ours was not written beside it.`);
