@@ -4,6 +4,7 @@ import { element } from './workbench/elements';
 import { letF6Move } from './workbench/keyboard';
 import { nameGridButtons } from './workbench/labels';
 import { letPaneResize } from './workbench/pane-size';
+import { letSave } from './workbench/save-button';
 import { createSpeaker } from './workbench/speaker';
 import { showMessage, showWork } from './workbench/status';
 
@@ -16,6 +17,7 @@ const start = async () => {
   const { createGrid, describeSelection, EmbeddedSpreadsheet, FileProblem, focusGrid, ...grid } = await loadGrid();
   const host = createGrid('grid');
   const spreadsheet = new EmbeddedSpreadsheet(host);
+  const saving = new grid.Saving(host, spreadsheet);
   let pane: ReturnType<typeof grid.mountPane> | undefined;
 
   const open = async (bytes: Uint8Array, title: string) => {
@@ -23,6 +25,7 @@ const start = async () => {
     showWork(`Opening ${title}…`);
     try {
       await grid.openInGrid(host.api, await grid.workbookFromFile(bytes, title));
+      await saving.remember(bytes, title);
       element('file-name').textContent = title;
       document.title = `${title} – Channelwright workbench`;
       if (pane) await pane.refresh();
@@ -51,6 +54,7 @@ const start = async () => {
   });
   element('open').addEventListener('click', () => input.click());
   element('demo').addEventListener('click', () => void openDemo());
+  letSave(saving, () => grid.endEditing(host));
   element('undo').addEventListener('click', () => void host.api.getActiveWorkbook()?.undo());
   element('redo').addEventListener('click', () => void host.api.getActiveWorkbook()?.redo());
   listenForDrops((files) => void openFiles(files));
@@ -59,7 +63,7 @@ const start = async () => {
   const speak = createSpeaker();
   await spreadsheet.onSelect(({ sheet, range }) => speak(() => describeSelection(host, sheet, range)));
   // For the browser tests, which read and change cells through the same port as the pane.
-  Object.assign(window, { channelwright: { spreadsheet } });
+  Object.assign(window, { channelwright: { spreadsheet, grid: host.api } });
   await openDemo();
   showWork('');
 };

@@ -4,5 +4,7 @@ export { FileProblem } from '../../adapters/embedded/import/file-kind';
 export { workbookFromFile } from '../../adapters/embedded/import/workbook';
 export { openInGrid } from '../../adapters/embedded/open';
 export { createGrid, focusGrid } from '../../adapters/embedded/page';
+export { endEditing } from '../../adapters/embedded/grid-facts';
 export { EmbeddedSpreadsheet } from '../../adapters/embedded/spreadsheet';
 export { mountPane } from '../../pane/mount';
+export { Saving } from './save';

@@ -21,3 +21,17 @@ export const letF6Move = (focusGrid: () => void): void => {
     true,
   );
 };
+
+/** Ctrl+S, or ⌘S, wherever the focus is; the browser's own saving of the page makes no sense here. */
+export const onSaveKey = (save: () => void): void =>
+  window.addEventListener(
+    'keydown',
+    (event) => {
+      if (event.key.toLowerCase() !== 's' || !(event.ctrlKey || event.metaKey) || event.altKey || event.shiftKey)
+        return;
+      event.preventDefault();
+      event.stopPropagation();
+      if (!event.repeat) save();
+    },
+    true,
+  );

@@ -1,0 +1,184 @@
+import type { ICommandInfo, IRange } from '@univerjs/core';
+import {
+  AddWorksheetMergeMutation,
+  InsertColMutation,
+  InsertRowMutation,
+  MoveColsMutation,
+  MoveRangeMutation,
+  MoveRowsMutation,
+  RemoveColMutation,
+  RemoveRowMutation,
+  RemoveWorksheetMergeMutation,
+  ReorderRangeMutation,
+  SetRangeValuesMutation,
+  type IMoveRangeMutationParams,
+} from '@univerjs/sheets';
+import { Services, type Host } from './host';
+
+/** Commands by which a person changes something beside the content of cells, and what that is called. */
+const BESIDE_CONTENT: readonly (readonly [RegExp, string])[] = [
+  [/\.(set-style|set-border|numfmt\.|clear-selection-format|paste-format|apply-format-painter)/, 'formats of cells'],
+  [
+    /\.(delta-|set-worksheet-col-width|set-row-height|set-col-auto|set-row-is-auto|hide-|set-.*-(hidden|visible))/,
+    'widths, heights and hidden rows or columns',
+  ],
+  [/frozen/, 'frozen panes'],
+  [/tab-color|set-worksheet-(show|order)/, 'sheet tabs'],
+  [/-note/, 'notes'],
+  [/conditional|\.cf/, 'conditional formats'],
+  [/filter/, 'filters'],
+  [/(^|[.-])(add|delete|set|insert)-(sheet-)?table/, 'tables'],
+  [/defined-name/, 'names'],
+];
+
+interface StructureStep {
+  readonly sheetId: string;
+  readonly what: 'Rows' | 'Columns';
+  readonly how: 'inserted' | 'removed' | 'moved';
+  readonly first: number;
+  readonly last: number;
+}
+interface Place {
+  readonly subUnitId: string;
+  readonly range: IRange;
+}
+
+const STEPS: ReadonlyMap<string, Pick<StructureStep, 'what' | 'how'>> = new Map([
+  [InsertRowMutation.id, { what: 'Rows', how: 'inserted' }],
+  [RemoveRowMutation.id, { what: 'Rows', how: 'removed' }],
+  [MoveRowsMutation.id, { what: 'Rows', how: 'moved' }],
+  [InsertColMutation.id, { what: 'Columns', how: 'inserted' }],
+  [RemoveColMutation.id, { what: 'Columns', how: 'removed' }],
+  [MoveColsMutation.id, { what: 'Columns', how: 'moved' }],
+]);
+const MERGES: ReadonlySet<string> = new Set([AddWorksheetMergeMutation.id, RemoveWorksheetMergeMutation.id]);
+
+/** Undoing a step leaves the sheet as it was; so does the opposite step at the same place. */
+const undoes = (step: StructureStep, last: StructureStep | undefined): boolean =>
+  last !== undefined &&
+  last.sheetId === step.sheetId &&
+  last.what === step.what &&
+  last.first === step.first &&
+  last.last === step.last &&
+  step.how !== 'moved' &&
+  last.how !== 'moved' &&
+  last.how !== step.how;
+
+/** Follows what happens to the open workbook, so that saving knows which cells were written and what else was done. */
+export class EditLog {
+  private readonly services: Services;
+  private readonly cells = new Map<string, Map<number, Set<number>>>();
+  private readonly ranges = new Map<string, IRange[]>();
+  private readonly beside = new Set<string>();
+  private steps: StructureStep[] = [];
+  private sheets: readonly { id: string; name: string; merges: string }[] = [];
+  private mergesMoved = false;
+
+  constructor(host: Host) {
+    this.services = new Services(host);
+    this.services.commands.onCommandExecuted((command, options) => {
+      const isResult = options?.['applyFormulaCalculationResult'] === true;
+      if (!isResult) this.note(command);
+    });
+  }
+
+  /** Starts over: the workbook is now as its file says. */
+  begin(): void {
+    this.cells.clear();
+    this.ranges.clear();
+    this.beside.clear();
+    this.steps = [];
+    this.mergesMoved = false;
+    this.sheets = this.present();
+  }
+
+  wasWritten(sheet: string, row: number, column: number): boolean {
+    const id = this.services.openWorkbook()?.getSheetBySheetName(sheet)?.getSheetId() ?? '';
+    return (
+      this.cells.get(id)?.get(row)?.has(column) === true ||
+      (this.ranges.get(id) ?? []).some(
+        (r) => row >= r.startRow && row <= r.endRow && column >= r.startColumn && column <= r.endColumn,
+      )
+    );
+  }
+
+  /** What a person changed beside contents since then, in words. */
+  besideContent(): readonly string[] {
+    return [...this.beside];
+  }
+
+  /** How the workbook's structure differs from what was opened, in sentences. */
+  restructured(): readonly string[] {
+    const now = this.present();
+    const nameOf = (id: string): string => [...now, ...this.sheets].find((sheet) => sheet.id === id)?.name ?? '';
+    const said = new Set(this.steps.map(({ what, how, sheetId }) => `${what} were ${how} on “${nameOf(sheetId)}”.`));
+    for (const { id, name, merges } of this.sheets) {
+      const same = now.find((sheet) => sheet.id === id);
+      if (!same) said.add(`The sheet “${name}” was removed.`);
+      else if (same.name !== name) said.add(`The sheet “${name}” was renamed to “${same.name}”.`);
+      if (this.mergesMoved && same && same.merges !== merges) said.add(`Merged cells changed on “${same.name}”.`);
+    }
+    for (const { id, name } of now)
+      if (!this.sheets.some((sheet) => sheet.id === id)) said.add(`The sheet “${name}” was added.`);
+    const order = (list: readonly { id: string }[]) => list.map(({ id }) => id).join(' ');
+    if (said.size === 0 && order(now) !== order(this.sheets)) said.add('The sheets are in another order.');
+    return [...said];
+  }
+
+  private present(): { id: string; name: string; merges: string }[] {
+    return (this.services.openWorkbook()?.getSheets() ?? []).map((sheet) => ({
+      id: sheet.getSheetId(),
+      name: sheet.getName(),
+      merges: sheet
+        .getMergeData()
+        .map((m) => [m.startRow, m.startColumn, m.endRow, m.endColumn].join(' '))
+        .sort()
+        .join(';'),
+    }));
+  }
+
+  private note({ id, params }: ICommandInfo): void {
+    if (id.includes('.command.'))
+      for (const [pattern, words] of BESIDE_CONTENT) if (pattern.test(id)) this.beside.add(words);
+    const step = STEPS.get(id);
+    if (step) this.noteStep(step, params as Place & { sourceRange?: IRange; targetRange?: IRange });
+    else if (id === SetRangeValuesMutation.id) this.noteCells(params as { subUnitId: string; cellValue?: object });
+    else if (id === ReorderRangeMutation.id) this.noteRange(params as Place);
+    else if (id === MoveRangeMutation.id) {
+      const { from, to, fromRange, toRange } = params as IMoveRangeMutationParams;
+      this.noteRange({ subUnitId: from.subUnitId, range: fromRange });
+      this.noteRange({ subUnitId: to.subUnitId, range: toRange });
+      this.beside.add('formats of cells');
+    } else if (MERGES.has(id)) this.mergesMoved = true;
+  }
+
+  private noteStep(step: Pick<StructureStep, 'what' | 'how'>, params: Place & { sourceRange?: IRange }): void {
+    const range = params.range ?? params.sourceRange;
+    if (!range) return;
+    const isRows = step.what === 'Rows';
+    const [first, last] = isRows ? [range.startRow, range.endRow] : [range.startColumn, range.endColumn];
+    const whole = isRows
+      ? { ...range, startColumn: 0, endColumn: Infinity }
+      : { ...range, startRow: 0, endRow: Infinity };
+    this.noteRange({ subUnitId: params.subUnitId, range: whole });
+    const made = { ...step, sheetId: params.subUnitId, first, last };
+    if (undoes(made, this.steps.at(-1))) this.steps.pop();
+    else this.steps.push(made);
+  }
+
+  private noteRange({ subUnitId, range }: Place): void {
+    const list = this.ranges.get(subUnitId) ?? [];
+    this.ranges.set(subUnitId, [...list, range]);
+  }
+
+  private noteCells({ subUnitId, cellValue }: { subUnitId: string; cellValue?: object }): void {
+    const rows = this.cells.get(subUnitId) ?? new Map<number, Set<number>>();
+    this.cells.set(subUnitId, rows);
+    for (const [row, cells] of Object.entries(cellValue ?? {}))
+      for (const [column, cell] of Object.entries((cells ?? {}) as object)) {
+        if (cell && !['v', 'f', 'si', 'p'].some((key) => key in (cell as object))) continue;
+        const columns = rows.get(Number(row)) ?? new Set<number>();
+        rows.set(Number(row), columns.add(Number(column)));
+      }
+  }
+}

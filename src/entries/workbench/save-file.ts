@@ -1,0 +1,162 @@
+import type { FileChange } from '../../adapters/xlsx/changes';
+import type { WorkbookFile } from '../../adapters/xlsx/workbook-file';
+import { isCellError } from '../../functions/define';
+import { cellAddress } from '../../workbook/address';
+import { cellDifferences, type CellDifference, type SheetComparison } from '../../workbook/cell-differences';
+import { checkChanges } from '../../workbook/check';
+import { OWN_COLUMNS } from '../../workbook/own-columns';
+import type { RangeAddress, SheetContent } from '../../workbook/port';
+import { readResults } from '../../workbook/results';
+import type { PlanTables } from '../../workbook/row-sources';
+
+/** A sheet as the grid shows it, and what is known of how it came to be so. */
+export interface GridSheet extends Omit<SheetComparison, 'file' | 'own'> {
+  numberFormat(row: number, column: number): string | undefined;
+}
+export interface SavedFile {
+  readonly bytes: Uint8Array;
+  /** Cells of the user that hold something else, cells of the user worked out anew, and cells of ours. */
+  readonly counts: Readonly<Record<CellDifference['kind'], number>>;
+  readonly told: readonly string[];
+}
+
+type Cells = Extract<FileChange, { kind: 'cells' }>;
+
+/** Differences as blocks: cells side by side first, then equal runs below each other. They come row by row. */
+const blocksOf = (sheet: string, differences: readonly CellDifference[]): Cells[] => {
+  const runs: { row: number; column: number; cells: CellDifference['cell'][] }[] = [];
+  for (const { row, column, cell } of differences) {
+    const last = runs.at(-1);
+    if (last?.row === row && last.column + last.cells.length === column) last.cells.push(cell);
+    else runs.push({ row, column, cells: [cell] });
+  }
+  const blocks: (Cells & { cells: CellDifference['cell'][][] })[] = [];
+  const open = new Map<string, (typeof blocks)[number]>();
+  for (const { row, column, cells } of runs) {
+    const above = open.get(`${column} ${cells.length}`);
+    if (above && above.row + above.cells.length === row) above.cells.push(cells);
+    else {
+      const block = { kind: 'cells' as const, sheet, row, column, cells: [cells] };
+      blocks.push(block);
+      open.set(`${column} ${cells.length}`, block);
+    }
+  }
+  return blocks;
+};
+
+/** A number whose format says what it is: without it a typed date would show as a count of days. */
+const SPEAKING = /[ymdhs%]/i;
+
+const typedFormats = (sheet: string, grid: GridSheet, differences: readonly CellDifference[]): FileChange[] =>
+  differences.flatMap(({ row, column, cell, kind }) => {
+    const numberFormat = kind === 'edited' && typeof cell === 'number' ? grid.numberFormat(row, column) : undefined;
+    if (!numberFormat || !SPEAKING.test(numberFormat.replace(/"[^"]*"|\[[^\]]*\]|\\./g, ''))) return [];
+    return [{ kind: 'look', sheet, range: { row, column, rows: 1, columns: 1 }, look: { numberFormat } }];
+  });
+
+const ownBlock = (tables: PlanTables, content: SheetContent): RangeAddress | undefined => {
+  const { channels } = tables;
+  const results = readResults(channels, content);
+  const row = channels.headerRow + channels.headerRows - 1;
+  return results && { row, column: results.column, rows: channels.lastRow - row + 1, columns: OWN_COLUMNS.length };
+};
+
+/** Our columns' looks, widths and marks as a check gives them, and their place in the user's table. */
+const dress = (tables: PlanTables, file: SheetContent, grid: SheetContent, own: RangeAddress): FileChange[] => {
+  const { sheet, listObject } = tables.channels;
+  const table = file.tables.find(({ name }) => name === listObject)?.range;
+  const columns = table ? own.column + own.columns - table.column - table.columns : 0;
+  const kinds = new Set(['look', 'width', 'marks']);
+  return [
+    ...checkChanges(tables, grid).filter(({ kind }) => kinds.has(kind)),
+    ...(listObject && columns > 0 ? [{ kind: 'extend-table', sheet, table: listObject, columns } as const] : []),
+  ];
+};
+
+/** What has to be done to one sheet of the file. */
+const sheetChanges = (
+  name: string,
+  file: SheetContent,
+  grid: GridSheet,
+  tables: PlanTables | undefined,
+): { changes: FileChange[]; differences: readonly CellDifference[] } => {
+  const isPlan = tables?.channels.sheet === name;
+  const own = isPlan ? ownBlock(tables, grid.grid) : undefined;
+  const before = isPlan ? ownBlock(tables, file) : undefined;
+  const differences = cellDifferences({ ...grid, file, own });
+  const changes: FileChange[] = [...blocksOf(name, differences), ...typedFormats(name, grid, differences)];
+  const isRewritten = differences.some(({ kind, row, column }) => kind === 'own' && !isFormula(file, row, column));
+  if (isPlan && own && isRewritten) changes.push(...dress(tables, file, grid.grid, own));
+  if (before && !own)
+    changes.unshift({ kind: 'clear', sheet: name, range: before }, { kind: 'marks', sheet: name, rules: [] });
+  return { changes, differences };
+};
+
+const EVERYTHING: RangeAddress = { row: 0, column: 0, rows: Infinity, columns: Infinity };
+
+/** Holds a new workbook to what the grid shows; values that its writer does not know, as errors, are put right. */
+export const matchGrid = (
+  file: WorkbookFile,
+  sheets: ReadonlyMap<string, { readonly content: SheetContent; readonly spills: readonly RangeAddress[] }>,
+): void => {
+  const changes = [...sheets].flatMap(([name, { content, spills }]) => {
+    const comparison = { file: file.readSheet(name), grid: content, opened: content, spills, own: EVERYTHING };
+    return blocksOf(name, cellDifferences({ ...comparison, wasWritten: () => true }));
+  });
+  file.edit(changes);
+};
+
+const isFormula = ({ row, column, formulas }: SheetContent, r: number, c: number): boolean =>
+  (formulas[r - row]?.[c - column] ?? '') !== '';
+
+/** Formulas of the user that read what was written here, and whose values cannot be worked out here. */
+const staleCells = (file: WorkbookFile, sheets: ReadonlyMap<string, GridSheet>): string[] => {
+  const failing = new Set<string>();
+  for (const [name, { grid }] of sheets)
+    grid.values.forEach((line, r) =>
+      line.forEach((value, c) => {
+        if (isCellError(value)) failing.add(`${name}!${cellAddress(grid.row + r, grid.column + c)}`);
+      }),
+    );
+  return failing.size === 0 ? [] : file.dependents().filter((place) => failing.has(place));
+};
+
+const MOST_NAMED = 5;
+const named = (places: readonly string[]): string =>
+  places.slice(0, MOST_NAMED).join(', ') +
+  (places.length > MOST_NAMED ? ` and ${places.length - MOST_NAMED} more` : '');
+
+/** Applies what the grid shows to the file that was opened. Rejects with the editor's own sentence, nothing written. */
+export const saveIntoFile = (
+  original: Uint8Array,
+  file: WorkbookFile,
+  sheets: ReadonlyMap<string, GridSheet>,
+  tables: PlanTables | undefined,
+  settings: ReadonlyMap<string, string | undefined>,
+): SavedFile => {
+  const changes: FileChange[] = [];
+  const counts = { edited: 0, renewed: 0, own: 0 };
+  for (const { name } of file.sheets) {
+    const grid = sheets.get(name);
+    if (!grid) continue;
+    const sheet = sheetChanges(name, file.readSheet(name), grid, tables);
+    changes.push(...sheet.changes);
+    sheet.differences.forEach(({ kind }) => (counts[kind] += 1));
+  }
+  let isChanged = changes.length > 0;
+  if (isChanged) file.edit(changes);
+  for (const [key, json] of settings)
+    if (file.getSetting(key) !== json) {
+      file.setSetting(key, json);
+      isChanged = true;
+    }
+  if (!isChanged) return { bytes: original, counts, told: [] };
+  const bytes = file.save();
+  const stale = staleCells(file, sheets);
+  const told = [...file.warnings];
+  if (stale.length > 0)
+    told.push(
+      `${named(stale)}: formulas that read changed cells and cannot be worked out here keep their old values until a spreadsheet program renews them.`,
+    );
+  return { bytes, counts, told };
+};

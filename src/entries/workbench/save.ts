@@ -1,0 +1,153 @@
+import { EditLog } from '../../adapters/embedded/edit-log';
+import { newWorkbook, type ShownSheet } from '../../adapters/embedded/export/new-workbook';
+import { numberFormatOf, spillsOf } from '../../adapters/embedded/grid-facts';
+import type { Host } from '../../adapters/embedded/host';
+import { browserCodec } from '../../adapters/xlsx/codec-browser';
+import { FormulaNames } from '../../adapters/xlsx/formula-names';
+import { openWorkbook, type WorkbookFile } from '../../adapters/xlsx/workbook-file';
+import { FUNCTIONS } from '../../functions/index';
+import { checkChanges } from '../../workbook/check';
+import { HostProblem, type SheetContent, type Spreadsheet } from '../../workbook/port';
+import { MAPPING_SETTING, PlanSession } from '../../workbook/session';
+import { copyName, download, nameParts } from './download';
+import { lostKinds } from './lost-kinds';
+import { matchGrid, saveIntoFile, type GridSheet, type SavedFile } from './save-file';
+
+const FUNCTION_NAMES = FUNCTIONS.map(({ name }) => name);
+const SETTINGS = [MAPPING_SETTING];
+
+interface Opened {
+  readonly bytes: Uint8Array;
+  readonly name: string;
+  readonly values: ReadonlyMap<string, Pick<SheetContent, 'row' | 'column' | 'values'>>;
+}
+
+const counted = (count: number, one: string, many = `${one}s`): string =>
+  `${count === 0 ? 'no' : count} ${count === 1 ? one : many}`;
+
+const report = (name: string, { counts, told }: SavedFile, beside: readonly string[]): string =>
+  [
+    `Saved ${name}: ${counted(counts.edited, 'cell')} of yours changed, ${counted(counts.own, 'cell')} of ours written.`,
+    ...(counts.renewed > 0
+      ? [`${counted(counts.renewed, 'formula')} of yours ${counts.renewed === 1 ? 'has its' : 'have their'} new value.`]
+      : []),
+    ...(beside.length > 0
+      ? [`The copy keeps these as they are in the file, although they were changed here: ${beside.join(', ')}.`]
+      : []),
+    ...told,
+  ].join(' ');
+
+/** Keeps the file behind the open workbook, and writes what was done back into a copy of it. */
+export class Saving {
+  private readonly log: EditLog;
+  private opened: Opened | undefined;
+
+  constructor(
+    private readonly host: Host,
+    private readonly spreadsheet: Spreadsheet,
+  ) {
+    this.log = new EditLog(host);
+  }
+
+  /** Called when there is something to save. */
+  onReady: () => void = () => undefined;
+
+  get canSave(): boolean {
+    return this.opened !== undefined;
+  }
+
+  /** To be called when the grid shows the file and nobody has changed anything yet. */
+  async remember(bytes: Uint8Array, name: string): Promise<void> {
+    this.opened = undefined;
+    const values = new Map<string, Pick<SheetContent, 'row' | 'column' | 'values'>>();
+    for (const sheet of await this.spreadsheet.sheets()) {
+      const { row, column, values: cells } = await this.spreadsheet.readSheet(sheet.name);
+      values.set(sheet.name, { row, column, values: cells });
+    }
+    await this.takeSettings(bytes);
+    this.log.begin();
+    this.opened = { bytes, name, values };
+    this.onReady();
+  }
+
+  /** Sentences on what was restructured, so that the file's own form cannot be kept; empty when it can. */
+  obstacles(): readonly string[] {
+    return this.log.restructured();
+  }
+
+  /** What a new workbook would lack of what the file has. */
+  losses(): readonly string[] {
+    return lostKinds(this.file().bytes, browserCodec);
+  }
+
+  /** Saves a copy of the opened file with the edits in it. Returns what to tell. Rejects with a HostProblem. */
+  async saveCopy(): Promise<string> {
+    const { bytes, name, values } = this.file();
+    const { tables, contents } = await this.readGrid();
+    const sheets = new Map<string, GridSheet>();
+    for (const [sheet, grid] of contents)
+      sheets.set(sheet, {
+        grid,
+        opened: values.get(sheet) ?? { row: 0, column: 0, values: [] },
+        spills: spillsOf(this.host, sheet),
+        wasWritten: (row, column) => this.log.wasWritten(sheet, row, column),
+        numberFormat: (row, column) => numberFormatOf(this.host, sheet, row, column),
+      });
+    const settings = new Map<string, string | undefined>();
+    for (const key of SETTINGS) settings.set(key, await this.spreadsheet.getSetting(key));
+    const saved = saveIntoFile(bytes, open(bytes), sheets, tables, settings);
+    download(saved.bytes, copyName(name));
+    return report(copyName(name), saved, this.log.besideContent());
+  }
+
+  /** Makes a workbook from what the grid shows alone. */
+  async saveNew(): Promise<string> {
+    const { name } = this.file();
+    const { tables, contents, isChecked } = await this.readGrid();
+    const names = new FormulaNames(FUNCTION_NAMES);
+    const marks = (content: SheetContent) =>
+      tables && isChecked && content.sheet === tables.channels.sheet
+        ? checkChanges(tables, content).flatMap((change) => (change.kind === 'marks' ? change.rules : []))
+        : [];
+    const shown = new Map<string, ShownSheet>();
+    for (const [sheet, content] of contents)
+      shown.set(sheet, { content, spills: spillsOf(this.host, sheet), marks: marks(content) });
+    const workbook = this.host.api.getActiveWorkbook();
+    if (!workbook) throw new HostProblem('No workbook is open.', 'not-found');
+    const { stem } = nameParts(name);
+    const stored = (formula: string) => names.write(formula);
+    const made = await newWorkbook(workbook.save(), shown, { title: stem, stored });
+    const copy = open(made);
+    matchGrid(copy, shown);
+    for (const key of SETTINGS) copy.setSetting(key, await this.spreadsheet.getSetting(key));
+    const file = `${stem} (new workbook).xlsx`;
+    download(copy.save(), file);
+    return `Saved ${file}: a new workbook with the sheets as they are shown here. Your own file is as it was.`;
+  }
+
+  private file(): Opened {
+    if (!this.opened) throw new HostProblem('No workbook is open.', 'not-found');
+    return this.opened;
+  }
+
+  private async readGrid() {
+    await this.spreadsheet.calculated();
+    const { tables, results } = await new PlanSession(this.spreadsheet).read();
+    const contents = new Map<string, SheetContent>();
+    for (const { name } of await this.spreadsheet.sheets()) contents.set(name, await this.spreadsheet.readSheet(name));
+    return { tables, contents, isChecked: results !== undefined };
+  }
+
+  /** The grid does not read our settings from the file. One that the editor refuses is shown all the same. */
+  private async takeSettings(bytes: Uint8Array): Promise<void> {
+    try {
+      const file = open(bytes);
+      for (const key of SETTINGS) await this.spreadsheet.setSetting(key, file.getSetting(key));
+    } catch (problem) {
+      if (!(problem instanceof HostProblem)) throw problem;
+    }
+  }
+}
+
+const open = (bytes: Uint8Array): WorkbookFile =>
+  openWorkbook(bytes, { codec: browserCodec, functionNames: FUNCTION_NAMES });
