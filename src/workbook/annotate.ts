@@ -35,20 +35,23 @@ export const noteText = (check: ChannelCheck, limits: Limits): string =>
     ...reasonsOf(check, limits).map(({ verdict, sentence }) => `${verdict}: ${sentence}`),
   ].join('\n');
 
-/** Notes on the verdict cells (0-based column) of all rows that are not PASS. */
+/** More notes than this make a workbook slow to open in every program; the reason stands beside each verdict anyway. */
+export const MOST_NOTES = 5000;
+
+/** Notes on the verdict cells (0-based column) of the rows that are not PASS; of very many, on the worst. */
 export const noteChanges = (
   { sheet, firstRow, lastRow, skippedRows }: RecognisedTable,
   verdictColumn: number,
   judged: JudgedPlan,
 ): Extract<Change, { kind: 'note' }>[] => {
   const skipped = new Set(skippedRows);
-  const notes: Extract<Change, { kind: 'note' }>[] = [];
-  for (let row = firstRow; row <= lastRow; row++) {
-    const check = skipped.has(row) ? undefined : judged.byRow.get(row);
-    if (check && check.verdict !== 'PASS')
-      notes.push({ kind: 'note', sheet, row, column: verdictColumn, text: noteText(check, judged.limits) });
-  }
-  return notes;
+  const open = [...judged.byRow]
+    .filter(([row, { verdict }]) => row >= firstRow && row <= lastRow && !skipped.has(row) && verdict !== 'PASS')
+    .sort(([, a], [, b]) => worstFirst(a, b))
+    .slice(0, MOST_NOTES);
+  return open
+    .sort(([a], [b]) => a - b)
+    .map(([row, check]) => ({ kind: 'note', sheet, row, column: verdictColumn, text: noteText(check, judged.limits) }));
 };
 
 /** Takes what we wrote before off the verdict cells, notes above all: they may be out of date. */

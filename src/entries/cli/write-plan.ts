@@ -3,7 +3,7 @@ import { nodeCodec } from '../../adapters/xlsx/codec-node';
 import { openWorkbook, type WorkbookFile } from '../../adapters/xlsx/workbook-file';
 import { isCellError, type Cell } from '../../functions/define';
 import { cellAddress } from '../../workbook/address';
-import { clearVerdicts, noteChanges } from '../../workbook/annotate';
+import { clearVerdicts, MOST_NOTES, noteChanges } from '../../workbook/annotate';
 import { checkChanges, placeOwnBlock } from '../../workbook/check';
 import { mappingJson } from '../../workbook/mapping';
 import { ownIndex } from '../../workbook/own-columns';
@@ -47,6 +47,8 @@ export const writePlan = (
   const notes = noteChanges(channels, verdictColumn, judged);
   const kept = editAround(file, [clearVerdicts(channels, verdictColumn), ...valued], notes);
   if (mapping) file.setSetting(MAPPING_SETTING, mappingJson(mapping));
+  if (notes.length === MOST_NOTES)
+    told.push(`Notes stand on the ${MOST_NOTES} worst rows only; the column Reason says why for every row.`);
   if (kept.length > 0)
     told.push(`${listed(kept)}: somebody's note stands there and was left; ours was not written beside it.`);
   const stale = file.dependents();
