@@ -54,6 +54,8 @@ totals['A3'] = 'Part number as text'
 totals['B3'] = '00120'
 totals.merge_cells('A5:C5')
 totals['A5'] = 'Merged'
+totals['E1'] = '=Channels!E2:E3'
+totals.formula_attributes['E1'] = {'t': 'array', 'ref': 'E1:E2'}
 totals.freeze_panes = 'B2'
 book.save(sys.argv[1])
 `;

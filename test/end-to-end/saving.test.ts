@@ -127,6 +127,7 @@ describe('a copy of the opened workbook', () => {
     expect(text(sheets['xl/worksheets/sheet1.xml'])).not.toMatch(/<f>[^<]*CHAN\./);
     const after = read(saved, 'Channels');
     expect(ownColumn(after)).toBe(ownColumn(shown));
+    expect(after.formulas).toEqual(shown.formulas);
     shown.values.forEach((line, r) =>
       line.slice(ownColumn(shown)).forEach((cell, i) => {
         const stored = after.values[r]![ownColumn(after) + i];
@@ -240,6 +241,40 @@ describe('a workbook that was arranged anew', () => {
     await takeDownload(() => bench.page.click('#save'));
     expect(await message()).toContain('no cells of yours changed');
   }, 120_000);
+});
+
+describe('what the copy cannot take', () => {
+  it('are formats set by hand, which it says; a typed date keeps its format', async () => {
+    await openFile('plan.xlsx', original);
+    await bench.type('Totals', 8, 1, '2026-05-01');
+    await bench.page.waitForTimeout(500);
+    await bench.page.evaluate(() =>
+      window.channelwright.spreadsheet.select('Totals', { row: 0, column: 0, rows: 1, columns: 1 }),
+    );
+    await bench.page.keyboard.press('Control+b');
+    await bench.page.waitForTimeout(500);
+    const { bytes } = await takeDownload(() => bench.page.click('#save'));
+    expect(await message()).toMatch(/1 cell of yours changed.*although they were changed here: formats of cells/);
+    const { values, dates } = read(bytes, 'Totals');
+    // Days from the last of 1899 to the first of May 2026, as ISO 29500 counts dates.
+    expect(values[8]![1]).toBe((Date.UTC(2026, 4, 1) - Date.UTC(1899, 11, 30)) / 86_400_000);
+    expect(dates.get('B9')).toMatch(/^2026-05-01/);
+  }, 60_000);
+
+  it('is a cell of a formula that fills several: nothing is written, and the reason is said', async () => {
+    await openFile('plan.xlsx', original);
+    await bench.type('Totals', 0, 4, '5');
+    await bench.page.waitForTimeout(500);
+    let downloads = 0;
+    bench.page.on('download', () => (downloads += 1));
+    await bench.page.click('#save');
+    await bench.page.waitForSelector('#message:not([hidden])');
+    expect(await message()).toBe(
+      'Nothing was saved. Cell E1 of sheet Totals belongs to a formula that fills several cells.',
+    );
+    expect((await bench.sheet('Totals')).values[0]![4]).toBe(5);
+    expect(downloads).toBe(0);
+  }, 60_000);
 
   it('had no error on the page', () => expect(bench.errors).toEqual([]));
 });
