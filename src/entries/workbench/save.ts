@@ -1,9 +1,10 @@
 import { EditLog } from '../../adapters/embedded/edit-log';
 import { newWorkbook, type ShownSheet } from '../../adapters/embedded/export/new-workbook';
-import { numberFormatOf, spillsOf } from '../../adapters/embedded/grid-facts';
+import { numberFormatOf, spillsOf, withFormulas } from '../../adapters/embedded/grid-facts';
 import type { Host } from '../../adapters/embedded/host';
 import { browserCodec } from '../../adapters/xlsx/codec-browser';
 import { FormulaNames } from '../../adapters/xlsx/formula-names';
+import { shiftFormula } from '../../adapters/xlsx/formula-text';
 import { openWorkbook, type WorkbookFile } from '../../adapters/xlsx/workbook-file';
 import { FUNCTIONS } from '../../functions/index';
 import { checkChanges } from '../../workbook/check';
@@ -134,7 +135,8 @@ export class Saving {
     await this.spreadsheet.calculated();
     const { tables, results } = await new PlanSession(this.spreadsheet).read();
     const contents = new Map<string, SheetContent>();
-    for (const { name } of await this.spreadsheet.sheets()) contents.set(name, await this.spreadsheet.readSheet(name));
+    for (const { name } of await this.spreadsheet.sheets())
+      contents.set(name, await withFormulas(this.host, await this.spreadsheet.readSheet(name), shiftFormula));
     return { tables, contents, isChecked: results !== undefined };
   }
 
