@@ -24,7 +24,9 @@ const start = async () => {
     showMessage('');
     showWork(`Opening ${title}…`);
     try {
-      await grid.openInGrid(host.api, await grid.workbookFromFile(bytes, title));
+      const data = await grid.workbookFromFile(bytes, title);
+      saving.forget();
+      await grid.openInGrid(host.api, data);
       await saving.remember(bytes, title);
       element('file-name').textContent = title;
       document.title = `${title} – Channelwright workbench`;

@@ -35,8 +35,8 @@ export const letSave = (saving: Saving, endEditing: () => Promise<void>): void =
       button.disabled = !saving.canSave;
     }
   };
-  saving.onReady = () => {
-    button.disabled = false;
+  saving.onChange = (canSave) => {
+    button.disabled = !canSave;
   };
   button.addEventListener('click', () => void save());
   onSaveKey(() => void save());

@@ -50,16 +50,21 @@ export class Saving {
     this.log = new EditLog(host);
   }
 
-  /** Called when there is something to save. */
-  onReady: () => void = () => undefined;
+  /** Called when there is something to save, and when there is nothing any more. */
+  onChange: (canSave: boolean) => void = () => undefined;
 
   get canSave(): boolean {
     return this.opened !== undefined;
   }
 
+  /** To be called before another workbook takes the place of this one, so that the two never mix. */
+  forget(): void {
+    this.opened = undefined;
+    this.onChange(false);
+  }
+
   /** To be called when the grid shows the file and nobody has changed anything yet. */
   async remember(bytes: Uint8Array, name: string): Promise<void> {
-    this.opened = undefined;
     const values = new Map<string, Pick<SheetContent, 'row' | 'column' | 'values'>>();
     for (const sheet of await this.spreadsheet.sheets()) {
       const { row, column, values: cells } = await this.spreadsheet.readSheet(sheet.name);
@@ -68,7 +73,7 @@ export class Saving {
     await this.takeSettings(bytes);
     this.log.begin();
     this.opened = { bytes, name, values };
-    this.onReady();
+    this.onChange(true);
   }
 
   /** Sentences on what was restructured, so that the file's own form cannot be kept; empty when it can. */
