@@ -46,16 +46,17 @@ const freeColumn = (content: SheetContent, headerRow: number, lastRow: number, a
 export const placeOwnBlock = (
   tables: PlanTables,
   content: SheetContent,
-): { column: number; headingRow: number; clear: readonly number[] } => {
+): { column: number; headingRow: number; clear: readonly number[]; isThere: boolean } => {
   const { headerRow, headerRows, lastRow, lastColumn } = tables.channels;
   const headingRow = headerRow + headerRows - 1;
   const header = content.values[headingRow - content.row] ?? [];
   const found = findOwnBlock(header);
-  if (found.kind === 'whole') return { column: content.column + found.column, headingRow, clear: [] };
+  if (found.kind === 'whole') return { column: content.column + found.column, headingRow, clear: [], isThere: true };
   return {
     column: freeColumn(content, headerRow, lastRow, lastColumn + 1),
     headingRow,
     clear: found.kind === 'pieces' ? found.columns.map((c) => content.column + c) : [],
+    isThere: false,
   };
 };
 
@@ -78,10 +79,24 @@ const tableGrowth = (tables: PlanTables, content: SheetContent, end: number): re
   return table && missing > 0 ? [{ kind: 'extend-table', sheet, table: table.name, columns: missing }] : [];
 };
 
+/** Formulas that are the same already need no writing; inside a table a second writing costs the host most. */
+const standsAlready = (
+  content: SheetContent,
+  firstRow: number,
+  column: number,
+  formulas: readonly (readonly (string | null)[])[],
+): boolean =>
+  formulas.every((row, r) =>
+    row.every(
+      (formula, c) =>
+        (content.formulas[firstRow + r - content.row]?.[column + c - content.column] ?? '') === (formula ?? ''),
+    ),
+  );
+
 /** Everything that one press of "Check" changes on the sheet: our columns and nothing else. */
 export const checkChanges = (tables: PlanTables, content: SheetContent): readonly Change[] => {
-  const { sheet, firstRow, lastRow, skippedRows } = tables.channels;
-  const { column, headingRow, clear } = placeOwnBlock(tables, content);
+  const { sheet, firstRow, lastRow, skippedRows, listObject } = tables.channels;
+  const { column, headingRow, clear, isThere } = placeOwnBlock(tables, content);
   const rows = lastRow - firstRow + 1;
   const skipped = new Set(skippedRows);
   const blank = OWN_COLUMNS.map(() => null);
@@ -93,6 +108,13 @@ export const checkChanges = (tables: PlanTables, content: SheetContent): readonl
     rows: height,
     columns: width,
   });
+  const headings: Change = {
+    kind: 'cells',
+    sheet,
+    row: headingRow,
+    column,
+    cells: [OWN_COLUMNS.map(({ heading }) => heading)],
+  };
   const firstWorking = OWN_COLUMNS.findIndex(({ kind }) => kind === 'working');
   return [
     ...clear.map((c): Change => ({
@@ -101,8 +123,11 @@ export const checkChanges = (tables: PlanTables, content: SheetContent): readonl
       range: { row: headingRow, column: c, rows: lastRow - headingRow + 1, columns: 1 },
     })),
     ...tableGrowth(tables, content, column + OWN_COLUMNS.length),
-    { kind: 'cells', sheet, row: headingRow, column, cells: [OWN_COLUMNS.map(({ heading }) => heading)] },
-    { kind: 'cells', sheet, row: firstRow, column, cells: formulas },
+    // A table takes a heading that is written again for a renaming.
+    ...(isThere ? [] : [headings]),
+    ...(isThere && listObject !== undefined && standsAlready(content, firstRow, column, formulas)
+      ? []
+      : [{ kind: 'cells', sheet, row: firstRow, column, cells: formulas } as const]),
     { kind: 'look', sheet, range: block(headingRow, 1), look: HEADER_LOOK },
     {
       kind: 'look',

@@ -57,12 +57,15 @@ export const applyChanges = async (
   services: Services,
   changes: readonly Change[],
   { onProgress, signal }: ApplyOptions,
+  calculated: () => Promise<void>,
 ): Promise<void> => {
   const action = new Action(services, services.workbook().getUnitId());
   const resumeDrawing = pauseDrawing(services);
   const breath = new Breath();
   try {
     for (const [done, change] of inOrder(changes).entries()) {
+      // A table that grows stops a calculation in progress, and the engine forgets what that one had to do.
+      if (change.kind === 'extend-table') await calculated();
       const steps = stepsOf(action, change);
       while (!steps.next().done) {
         if (signal?.aborted) throw new HostProblem('Cancelled. The workbook is as it was.', 'cancelled');

@@ -45,7 +45,7 @@ export class EmbeddedSpreadsheet implements Spreadsheet {
   }
 
   async apply(changes: readonly Change[], options: ApplyOptions): Promise<void> {
-    const turn = this.queue.then(() => applyChanges(this.services, changes, options));
+    const turn = this.queue.then(() => applyChanges(this.services, changes, options, () => this.calculation.settled()));
     this.queue = turn.catch(() => undefined);
     return turn;
   }
