@@ -22,7 +22,7 @@ export const VERDICT_COLOURS: Readonly<Record<Verdict, { ink: string; ground: st
 const HEADER_LOOK = { bold: true, ink: '#0f4c4a', ground: '#e6efee', wrap: true } as const;
 const WORKING_LOOK = { ink: '#6b6f6e' } as const;
 
-const isEmpty = (cell: unknown): boolean => cell === null || cell === undefined || cell === '';
+export const isBlank = (cell: unknown): boolean => cell === null || cell === undefined || cell === '';
 
 /** First column right of the list in which nobody has anything from the header row down to the last row of the list. */
 const freeColumn = (content: SheetContent, headerRow: number, lastRow: number, after: number): number => {
@@ -31,7 +31,7 @@ const freeColumn = (content: SheetContent, headerRow: number, lastRow: number, a
     const values = content.values[row - content.row] ?? [];
     const formulas = content.formulas[row - content.row] ?? [];
     for (let c = values.length - 1; c >= 0 && content.column + c >= column; c--)
-      if (!isEmpty(values[c]) || !isEmpty(formulas[c])) {
+      if (!isBlank(values[c]) || !isBlank(formulas[c])) {
         column = content.column + c + 1;
         break;
       }

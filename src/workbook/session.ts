@@ -1,5 +1,5 @@
 import { fieldByKey } from '../plan/fields';
-import { writeChecks } from './check';
+import { isBlank, writeChecks } from './check';
 import { detailOf } from './detail';
 import { describeLists, fieldViews } from './field-views';
 import { mappingJson, parseMapping } from './mapping';
@@ -35,7 +35,6 @@ const outlineOf = (sheets: readonly SheetToRead[], tables: RecognisedTables): st
   return JSON.stringify(parts);
 };
 const isUsers = (cell: unknown): boolean => !isBlank(cell) && !(typeof cell === 'string' && isOwnHeading(cell));
-const isBlank = (cell: unknown): boolean => cell === null || cell === undefined || cell === '';
 
 /** One open workbook as a plan: what was recognised, what was checked, and what a person may do. */
 export class PlanSession {

@@ -1,7 +1,8 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { buildSync } from 'esbuild';
-import { chromium, type Browser, type Page, type Route } from 'playwright-core';
+import type { Browser, Page, Route } from 'playwright-core';
+import { launch } from './workbench-page';
 
 const dist = join(__dirname, '../../dist');
 const TYPES: Record<string, string> = {
@@ -46,10 +47,7 @@ const openPane = async (browser: Browser, officeJs: string | undefined) => {
 describe('the page that Excel loads', () => {
   let browser: Browser;
   beforeAll(async () => {
-    browser = await chromium.launch({
-      executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
-      args: ['--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking'],
-    });
+    browser = await launch();
   }, 60_000);
   afterAll(async () => browser?.close());
 
