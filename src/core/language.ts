@@ -1,0 +1,12 @@
+/** Languages of texts for people. Names of functions, fields' ids and verdict words are never translated. */
+export const LANGUAGES = ['en', 'de', 'fr'] as const;
+export type Language = (typeof LANGUAGES)[number];
+
+/** The same content in every language, so that a missing translation does not compile. */
+export type InLanguages<Content> = Readonly<Record<Language, Content>>;
+
+/** "de-AT" → de; what is not spoken here becomes English. */
+export const languageOf = (tag: string | undefined): Language => {
+  const primary = tag?.toLowerCase().split('-')[0];
+  return LANGUAGES.find((language) => language === primary) ?? 'en';
+};
