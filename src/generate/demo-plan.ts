@@ -2,6 +2,7 @@ import { writeXlsx, type Cell, type CellStyle, type WriteSheet } from 'hucre/xls
 import { UNITS } from '../core/units';
 import { fieldsOf, type Field, type TableName } from '../plan/fields';
 import { readDemoTable, type SourceRow } from './demo-csv';
+import { withTrustedMaker } from '../adapters/xlsx/trusted-maker';
 import { steadyZip } from './steady-zip';
 
 const INK = '1F2A2E';
@@ -233,16 +234,18 @@ const sourceOf = (root: string, table: Layout['table'], channels: number | undef
 /** The demo plan as an engineer would keep it, or a longer one. The same bytes on every run. */
 export const demoPlan = async (root: string, channels?: number): Promise<Uint8Array> =>
   steadyZip(
-    await writeXlsx({
-      sheets: [...LAYOUTS.map((layout) => sheetOf(sourceOf(root, layout.table, channels), layout)), notesSheet(root)],
-      properties: {
-        title: 'Vibration channel plan of a solar survey glider',
-        creator: 'Channelwright demo',
-        created: REVISED,
-        modified: REVISED,
-      },
-      defaultFont: { name: FONT, size: 10 },
-      activeSheet: 0,
-    }),
+    withTrustedMaker(
+      await writeXlsx({
+        sheets: [...LAYOUTS.map((layout) => sheetOf(sourceOf(root, layout.table, channels), layout)), notesSheet(root)],
+        properties: {
+          title: 'Vibration channel plan of a solar survey glider',
+          creator: 'Channelwright demo',
+          created: REVISED,
+          modified: REVISED,
+        },
+        defaultFont: { name: FONT, size: 10 },
+        activeSheet: 0,
+      }),
+    ),
     REVISED,
   );

@@ -1,4 +1,5 @@
 import { VERDICTS, type Verdict } from '../core/verdict';
+import { NO_REASON } from '../functions/verdict/reason';
 import { findOwnBlock, OWN_COLUMNS, ownIndex, type OwnKey } from './own-columns';
 import type { SheetContent } from './port';
 import type { RecognisedTable } from './tables';
@@ -26,6 +27,7 @@ export interface Results {
 }
 
 const asVerdict = (cell: Cell | undefined): Verdict => VERDICTS.find((verdict) => verdict === cell) ?? 'INCOMPLETE';
+const asReason = (cell: Cell | undefined): string => (cell === NO_REASON ? '' : asText(cell));
 const asText = (cell: Cell | undefined): string =>
   cell === null || cell === undefined || typeof cell === 'object' ? '' : String(cell).trim();
 
@@ -55,7 +57,7 @@ export const readResults = (table: RecognisedTable, content: SheetContent): Resu
         thermal: asVerdict(own('thermalVerdict')),
         frequency: asVerdict(own('frequencyVerdict')),
       },
-      reason: asText(own('reason')),
+      reason: asReason(own('reason')),
     });
   }
   const severity = (result: RowResult) => VERDICTS.indexOf(result.verdict);

@@ -1,6 +1,7 @@
-import { stat } from 'node:fs/promises';
+import { readFile, stat } from 'node:fs/promises';
 import { basename, extname, join } from 'node:path';
 import { openFile, saveFile } from '../../adapters/xlsx/file-on-disk';
+import { isTrusted } from '../../adapters/xlsx/trusted-maker';
 import { cellAddress } from '../../workbook/address';
 import { HostProblem } from '../../workbook/port';
 import type { Mapping } from '../../workbook/tables';
@@ -12,7 +13,7 @@ import { markdownReport } from './markdown-report';
 import { CommandProblem, STATUS, statusOfVerdict, usageProblem } from './status';
 import { Pen, Progress, type Io } from './terminal';
 import { textReport } from './text-report';
-import { checksOf, FUNCTION_NAMES, isTrusted, openPlan, placeOfRow } from './workbook-plan';
+import { checksOf, FUNCTION_NAMES, openPlan, placeOfRow } from './workbook-plan';
 import { isCheckedCopy, writePlan } from './write-plan';
 import { writeWhole } from './write-file';
 
@@ -79,7 +80,7 @@ const checkWorkbook = async (
     if (!inPlace) await refuseForeign(target, path);
     const { file, told } = writePlan(plan, { mapping, asValues });
     done.push(...told);
-    if (!asValues && !(await isTrusted(path))) done.push(UNTRUSTED);
+    if (!asValues && !isTrusted(await readFile(path))) done.push(UNTRUSTED);
     const backup = await saveFile(file, target, { input: path, inPlace });
     done.push(`Wrote ${target}.`, ...(backup ? [`The plan as it was is kept as ${backup}.`] : []));
   }

@@ -1,10 +1,12 @@
-import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate';
 import { writeXlsx, type Cell, type CellStyle, type DataValidation, type WriteSheet } from 'hucre';
+import { withTrustedMaker } from '../../adapters/xlsx/trusted-maker';
 import { columnLetters, sheetPrefix } from '../../workbook/address';
 import { TEMPLATE_NOTES, templateSheets, type TemplateColumn, type TemplateSheet } from '../../workbook/template';
 
 /** Rows for which lists to choose from and number formats are laid out. */
 const LAST_ROW = 1000;
+/** Points. */
+const LINE_HEIGHT = 14;
 const FONT = { name: 'Calibri', size: 10 };
 const INK = { rgb: '1F2A2E' };
 const ACCENT = { rgb: '0F4C4A' };
@@ -34,6 +36,13 @@ const validationOf = ({ choices, heading: title }: TemplateColumn, column: numbe
   return [{ ...shared, values: [...choices], errorTitle: title, errorMessage }];
 };
 
+/** Heights of rows whose texts wrap; the format leaves them to the writer. */
+const heights = (columns: TemplateSheet['columns'], rows: TemplateSheet['rows']): [number, { height: number }][] =>
+  rows.map((row, r) => {
+    const lines = row.map((value, c) => Math.ceil(String(value ?? '').length / (columns[c]?.characters ?? 10)));
+    return [r + 1, { height: LINE_HEIGHT * Math.max(1, ...lines) }];
+  });
+
 const sheetOf = ({ name, columns, rows }: TemplateSheet): WriteSheet => {
   const cells = new Map<string, Partial<Cell>>();
   columns.forEach(({ heading: value, field, isNumber, choices }, column) => {
@@ -49,7 +58,7 @@ const sheetOf = ({ name, columns, rows }: TemplateSheet): WriteSheet => {
     rows: Array.from({ length: rows.length + 1 }, () => []),
     cells,
     columns: columns.map(({ characters, isNumber }) => ({ width: characters, style: body(isNumber) })),
-    rowDefs: new Map([[0, { height: 42 }]]),
+    rowDefs: new Map([[0, { height: 42 }], ...heights(columns, rows)]),
     freezePane: { rows: 1, columns: 1 },
     dataValidations: columns.flatMap(validationOf),
     pageSetup: {
@@ -81,20 +90,13 @@ const notesSheet = (): WriteSheet => {
   };
 };
 
-/** What most writers of this format call themselves; LibreOffice trusts stored texts of no others but its own. */
-const KIND = 'Microsoft Excel';
-const ABOUT = 'docProps/app.xml';
-
 /** An empty plan as a workbook file. */
-export const templateFile = async (): Promise<Uint8Array> => {
-  const made = await writeXlsx({
-    sheets: [...templateSheets().map(sheetOf), notesSheet()],
-    properties: { title: 'Vibration channel plan', creator: 'Channelwright' },
-    defaultFont: FONT,
-    activeSheet: 0,
-  });
-  const parts = unzipSync(made);
-  const about = strFromU8(parts[ABOUT] ?? new Uint8Array());
-  parts[ABOUT] = strToU8(about.replace(/<Application>[^<]*</, `<Application>${KIND}<`));
-  return zipSync(parts);
-};
+export const templateFile = async (): Promise<Uint8Array> =>
+  withTrustedMaker(
+    await writeXlsx({
+      sheets: [...templateSheets().map(sheetOf), notesSheet()],
+      properties: { title: 'Vibration channel plan', creator: 'Channelwright' },
+      defaultFont: FONT,
+      activeSheet: 0,
+    }),
+  );

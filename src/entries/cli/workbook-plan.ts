@@ -1,5 +1,3 @@
-import { readFile } from 'node:fs/promises';
-import { strFromU8, unzipSync } from 'fflate';
 import { openFile } from '../../adapters/xlsx/file-on-disk';
 import type { WorkbookFile } from '../../adapters/xlsx/workbook-file';
 import type { ChannelCheck } from '../../plan/check';
@@ -75,16 +73,3 @@ export const placeOfRow = ({ tables: { channels } }: WorkbookPlan, row: number):
 export const checksOf = ({ judged }: WorkbookPlan): readonly (readonly [row: number, check: ChannelCheck])[] => [
   ...judged.byRow,
 ];
-
-/** Programs whose stored texts LibreOffice trusts. */
-const TRUSTED = /^(?:Microsoft|LibreOffice)/i;
-
-/** Without the add-in LibreOffice shows stored texts only in workbooks that Excel or it itself has written. */
-export const isTrusted = async (path: string): Promise<boolean> => {
-  const about = 'docProps/app.xml';
-  const found = unzipSync(new Uint8Array(await readFile(path)), {
-    filter: ({ name, originalSize }) => name === about && originalSize < 100_000,
-  })[about];
-  const program = found && /<(?:\w+:)?Application>([^<]*)</.exec(strFromU8(found))?.[1];
-  return program !== undefined && TRUSTED.test(program);
-};

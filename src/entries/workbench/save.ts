@@ -5,6 +5,7 @@ import type { Host } from '../../adapters/embedded/host';
 import { browserCodec } from '../../adapters/xlsx/codec-browser';
 import { FormulaNames } from '../../adapters/xlsx/formula-names';
 import { shiftFormula } from '../../adapters/xlsx/formula-text';
+import { withTrustedMaker } from '../../adapters/xlsx/trusted-maker';
 import { openWorkbook, type WorkbookFile } from '../../adapters/xlsx/workbook-file';
 import { FUNCTIONS } from '../../functions/index';
 import { checkChanges } from '../../workbook/check';
@@ -123,7 +124,7 @@ export class Saving {
     const { stem } = nameParts(name);
     const stored = (formula: string) => names.write(formula);
     const made = await newWorkbook(workbook.save(), shown, { title: stem, stored });
-    const copy = open(made);
+    const copy = open(withTrustedMaker(made));
     matchGrid(copy, shown);
     for (const key of SETTINGS) copy.setSetting(key, await this.spreadsheet.getSetting(key));
     const file = `${stem} (new workbook).xlsx`;

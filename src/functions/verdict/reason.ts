@@ -9,6 +9,9 @@ const number = <const U extends QuantityArg['unit']>(unit: U, text: string) =>
 const limit = <const U extends QuantityArg['unit']>(unit: U, byDefault: number, text: string) =>
   ({ unit, default: byDefault, text }) as const;
 
+/** Some spreadsheet programs take an empty text for an unknown one. */
+export const NO_REASON = '–';
+
 export const reason = defineFunction({
   name: 'REASON',
   family: 'verdict',
@@ -40,16 +43,16 @@ export const reason = defineFunction({
       text: 'Cells that name what is not known, as MISSING gives them; used for an INCOMPLETE row.',
     },
   },
-  result: { kind: 'text', text: 'Sentences; empty for a row that passes.' },
+  result: { kind: 'text', text: 'Sentences; a dash for a row that passes.' },
   validity: 'Explains verdicts, does not judge: numbers and verdicts come from the row.',
   source: { kind: 'derivation', from: 'each number put beside its limit' },
 
-  compute: (given) => reasonText(cellFindings(given)),
+  compute: (given) => reasonText(cellFindings(given)) || NO_REASON,
 
   examples: [
     {
       args: ['PASS', 48.3, 10.4, 'PASS', 0.0233, 540, 'PASS', -2.85, 0.2, 'PASS', 0.184, 200, 0.2, 50],
-      result: '',
+      result: '–',
       from: 'by definition: nothing to explain',
     },
     {
