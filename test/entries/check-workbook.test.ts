@@ -316,6 +316,17 @@ describe('a path that cannot be checked', () => {
     expect(existsSync(at('x.xlsx'))).toBe(false);
   });
 
+  it('whose print area ends before our columns is kept, and the user is told', async () => {
+    const parts = partsOf(DEMO);
+    const area =
+      '<definedNames><definedName name="_xlnm.Print_Area" localSheetId="0">Channels!$A$1:$Y$292</definedName>';
+    const book = strFromU8(parts['xl/workbook.xml']!).replace('<definedNames>', area);
+    writeFileSync(at('area.xlsx'), zipSync({ ...parts, 'xl/workbook.xml': strToU8(book) }));
+    const { out } = await run(['check', at('area.xlsx'), '-o', at('area-checked.xlsx')]);
+    expect(out.replace(/\s+/g, ' ')).toContain('Channels prints A1:Y292 only; our columns');
+    expect(strFromU8(partsOf(at('area-checked.xlsx'))['xl/workbook.xml']!)).toContain(area);
+  }, 60_000);
+
   it('may be a folder, whose workbooks are all checked', async () => {
     mkdirSync(at('plans/more'), { recursive: true });
     mkdirSync(at('out'), { recursive: true });

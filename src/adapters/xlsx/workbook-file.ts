@@ -4,6 +4,7 @@ import type { Codec } from './codec';
 import { FormulaNames } from './formula-names';
 import { FILE_LIMITS, type Limits } from './limits';
 import { Package } from './package';
+import { notPrinted } from './print-area';
 import { refuse } from './refuse';
 import { relationsOf } from './relations';
 import { readSettings, writeSetting } from './settings-part';
@@ -86,6 +87,11 @@ export class WorkbookFile {
   /** Cells of the user whose formulas read cells that were changed here, so that their stored values may be out of date. */
   dependents(): readonly string[] {
     return dependentsOf(this.pkg, this.book.sheets, this.touched, this.names);
+  }
+
+  /** What to tell when the sheet's print area leaves a range out. */
+  notPrinted(sheet: string, range: RangeAddress): string | undefined {
+    return notPrinted(this.book.names, sheet, range);
   }
 
   /** Asks the program that opens the file next to calculate everything; without the add-in our own values get lost then. */

@@ -6,7 +6,7 @@ import { cellAddress } from '../../workbook/address';
 import { clearVerdicts, MOST_NOTES, noteChanges } from '../../workbook/annotate';
 import { checkChanges, placeOwnBlock } from '../../workbook/check';
 import { mappingJson } from '../../workbook/mapping';
-import { ownIndex } from '../../workbook/own-columns';
+import { OWN_COLUMNS, ownIndex } from '../../workbook/own-columns';
 import { HostProblem, type Change } from '../../workbook/port';
 import { rowValues } from '../../workbook/row-values';
 import { MAPPING_SETTING } from '../../workbook/session';
@@ -56,6 +56,13 @@ export const writePlan = (
     told.push(
       `${listed(stale)}: formulas of yours read cells that changed; open the workbook in a spreadsheet program to renew their values.`,
     );
+  const unseen = file.notPrinted(channels.sheet, {
+    row: channels.headerRow,
+    column,
+    rows: channels.lastRow - channels.headerRow + 1,
+    columns: OWN_COLUMNS.filter(({ kind }) => kind !== 'working').length,
+  });
+  if (unseen) told.push(unseen);
   return { file, told: [...told, ...file.warnings] };
 };
 
