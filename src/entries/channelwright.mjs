@@ -1,14 +1,12 @@
 #!/usr/bin/env node
-// The command. In a clone it bundles its sources when they changed (about a second) and keeps the bundle in .cache.
+// The command. It bundles its sources when they changed (about a second) and keeps the bundle in .cache.
 import { createHash } from 'node:crypto';
 import { existsSync, mkdirSync, readdirSync, renameSync, rmSync, statSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import { dirname, join, resolve } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 
 const here = dirname(fileURLToPath(import.meta.url));
 const root = resolve(here, '../..');
-const source = join(here, 'cli.ts');
 
 /** Changes with any source file: names, sizes and times are enough to tell. */
 const stampOf = () => {
@@ -57,19 +55,12 @@ const bundle = async (name, cache, folder) => {
   return target;
 };
 
-const fromSources = async (command) => {
+const load = async (command) => {
   const cache = join(root, '.cache/cli');
   const folder = join(cache, stampOf());
   mkdirSync(folder, { recursive: true });
   if (command === 'eval') await bundle('engine', cache, folder);
   return import(pathToFileURL(await bundle('cli', cache, folder)).href);
-};
-
-const load = async () => {
-  const packaged = [join(here, 'cli.cjs'), ...(existsSync(source) ? [] : [join(root, 'dist/cli.cjs')])].find((path) =>
-    existsSync(path),
-  );
-  return packaged ? createRequire(import.meta.url)(packaged) : fromSources(process.argv[2]);
 };
 
 const [major, minor] = process.versions.node.split('.').map(Number);
@@ -82,7 +73,7 @@ process.stdout.on('error', (error) => {
   if (error.code === 'EPIPE') process.exit(0);
 });
 try {
-  const { main, processIo } = await load();
+  const { main, processIo } = await load(process.argv[2]);
   process.exitCode = await main(process.argv.slice(2), processIo());
 } catch (error) {
   console.error(`channelwright: cannot start: ${error instanceof Error ? error.message : error}`);
