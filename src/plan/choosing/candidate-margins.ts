@@ -1,0 +1,114 @@
+import { decibels } from '../../core/level/margin';
+import { temperatureLimitsVerdict, spanVerdict, thermalBandVerdict, type Verdict } from '../../core/verdict';
+import type { ChannelCheck } from '../check';
+import type { Limits } from '../limits';
+import type { Aim, Margin } from './candidate';
+
+/**
+ * Margins of a checked channel, smallest first. All on one scale, 20·log10 of how many times better than its PASS limit
+ * a check is, so that 0 dB is the limit itself and +6 dB is twice as good:
+ * - signal to noise, headroom: the number in dB minus its limit in dB;
+ * - mass ratio, thermal deviation: limit over number;
+ * - span ends: needed edge over the span's lower end, the span's upper end over the needed edge;
+ * - operating temperatures: what a part may leave the calibration temperature by, over what it must;
+ * - input mode, empty span: works (no limit) or does not (−∞).
+ * A check that passes within its slack has 0 dB, never less. Common practice has no such scale: it is ours.
+ */
+export const marginsOf = (check: ChannelCheck, limits: Limits): readonly Margin[] => {
+  const margins: Margin[] = [];
+  eachMargin(check, limits, (aim, verdict, dB) => margins.push({ aim, verdict, dB }));
+  return margins.sort((a, b) => (a.dB ?? Infinity) - (b.dB ?? Infinity) || known(b) - known(a));
+};
+
+const known = ({ dB }: Margin): number => (dB === undefined ? 0 : 1);
+
+/** The smallest known margin without a list of them all. */
+export const worstMargin = (check: ChannelCheck, limits: Limits): number => {
+  let worst = Infinity;
+  eachMargin(check, limits, (_aim, _verdict, dB) => {
+    if (dB !== undefined && dB < worst) worst = dB;
+  });
+  return worst;
+};
+
+type Take = (aim: Aim, verdict: Verdict, dB: number | undefined) => void;
+
+const eachMargin = (check: ChannelCheck, limits: Limits, take: Take): void => {
+  const give: Take = (aim, verdict, dB) => take(aim, verdict, verdict === 'PASS' && dB !== undefined ? Math.max(0, dB) : dB); // prettier-ignore
+  levelMargins(check, limits, give);
+  give('mass ratio', check.mass.verdict, massMargin(check));
+  thermalMargins(check, limits, give);
+  spanMargins(check, give);
+};
+
+const levelMargins = ({ channel, level }: ChannelCheck, limits: Limits, give: Take): void => {
+  const { sensor, input } = channel;
+  const modes = level.modeMismatch ? 'FAIL' : sensor?.output && input?.mode ? 'PASS' : 'INCOMPLETE';
+  give('input mode', modes, modes === 'FAIL' ? -Infinity : modes === 'PASS' ? Infinity : undefined);
+  const over = (dB: number | undefined, pass: number) => (dB === undefined ? undefined : dB - pass);
+  const ratio = level.signalToNoise ?? (level.lowEnd === 'FAIL' ? level.signalToNoiseAtMost : undefined);
+  give('signal to noise', level.lowEnd, over(ratio, limits.signalToNoise.pass));
+  const room = level.headroom ?? (level.highEnd === 'FAIL' ? level.headroomAtMost : undefined);
+  give('headroom', level.highEnd, over(room, limits.headroom.pass));
+};
+
+/** Margin of the mass alone, for a channel whose input does not matter. */
+export const massMargin = ({ mass }: Pick<ChannelCheck, 'mass'>): number | undefined => {
+  const ratio = mass.ratio ?? (mass.verdict === 'FAIL' ? mass.ratioAtLeast : undefined);
+  return ratio === undefined || !mass.limit ? undefined : times(mass.limit.pass, ratio);
+};
+
+/** How many times the first holds the second, in dB; nothing needed leaves no limit. */
+const times = (allowed: number, needed: number): number =>
+  needed <= 0 ? Infinity : allowed <= 0 ? -Infinity : decibels(allowed, needed);
+
+const thermalMargins = ({ channel, thermal }: ChannelCheck, limits: Limits, give: Take): void => {
+  const { requirement, sensor, mount, cable } = channel;
+  const needed = { min: requirement.temperatureLow, max: requirement.temperatureHigh };
+  const ofPart = (part: typeof sensor | typeof mount | typeof cable) => ({
+    min: part?.temperatureMin,
+    max: part?.temperatureMax,
+  });
+  const reference = sensor?.calibrationTemperature ?? limits.calibrationTemperature;
+  const parts = [ofPart(sensor), ofPart(mount), ofPart(cable)];
+  const verdict = temperatureLimitsVerdict(needed, parts[0]!, parts.slice(1));
+  let room: number | undefined = verdict === 'INCOMPLETE' ? undefined : Infinity;
+  for (const { min, max } of parts) {
+    if (min !== undefined && needed.min !== undefined)
+      room = least(room, excursion(reference - min, reference - needed.min), verdict);
+    if (max !== undefined && needed.max !== undefined)
+      room = least(room, excursion(max - reference, needed.max - reference), verdict);
+  }
+  give('temperature limit', verdict, room);
+  const { band, tolerance, worst } = thermal;
+  const outcome = thermalBandVerdict(band, tolerance?.pass);
+  give('thermal deviation', outcome, tolerance && worst !== undefined ? times(tolerance.pass, worst) : undefined);
+};
+
+const excursion = (allowed: number, needed: number): number => {
+  if (allowed >= needed) return times(allowed, needed);
+  return needed <= 0 ? -Infinity : times(allowed, needed);
+};
+
+/** While the verdict is open nothing can be said of the room. */
+const least = (room: number | undefined, next: number, verdict: Verdict): number | undefined =>
+  verdict === 'INCOMPLETE' ? undefined : Math.min(room ?? Infinity, next);
+
+const spanMargins = ({ channel, frequency }: ChannelCheck, give: Take): void => {
+  const { bandLow, bandHigh } = channel.requirement;
+  const { span, wide, widest, isReversed } = frequency;
+  const shown = span ?? (span === undefined ? widest : span);
+  const outer = wide ?? (wide === undefined ? widest : wide);
+  if (!isReversed && (shown === null || outer === null)) {
+    give('span low', 'FAIL', -Infinity);
+    give('span high', 'FAIL', -Infinity);
+    return;
+  }
+  const inner = span ?? undefined;
+  const low = isReversed || !outer ? 'INCOMPLETE' : spanVerdict({ low: bandLow, high: outer.high }, inner, outer);
+  const high = isReversed || !outer ? 'INCOMPLETE' : spanVerdict({ low: outer.low, high: bandHigh }, inner, outer);
+  const lowDb = shown && bandLow !== undefined ? times(bandLow, shown.low) : undefined;
+  const highDb = shown && bandHigh !== undefined ? times(shown.high, bandHigh) : undefined;
+  give('span low', low, low === 'INCOMPLETE' ? undefined : lowDb);
+  give('span high', high, high === 'INCOMPLETE' ? undefined : highDb);
+};
