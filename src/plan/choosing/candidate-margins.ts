@@ -33,7 +33,7 @@ export const worstMargin = (check: ChannelCheck, limits: Limits): number => {
 
 type Take = (aim: Aim, verdict: Verdict, dB: number | undefined) => void;
 
-const eachMargin = (check: ChannelCheck, limits: Limits, take: Take): void => {
+export const eachMargin = (check: ChannelCheck, limits: Limits, take: Take): void => {
   const give: Take = (aim, verdict, dB) => take(aim, verdict, verdict === 'PASS' && dB !== undefined ? Math.max(0, dB) : dB); // prettier-ignore
   levelMargins(check, limits, give);
   give('mass ratio', check.mass.verdict, massMargin(check));
