@@ -86,6 +86,10 @@ const literal = (cell: Cell): string => {
 const arrayConstant = (block: Block): string =>
   `{${block.map((row) => row.map((cell) => (cell === null ? '""' : literal(cell))).join(',')).join(';')}}`;
 
+/** One argument as it is typed into a formula. */
+export const argumentText = (arg: Example['args'][number]): string =>
+  Array.isArray(arg) ? arrayConstant(arg) : literal(arg as Cell);
+
 /** The example as it is typed into a cell, without the leading equals sign: "CHAN.MASS.SHIFT(0.02)". */
 export const exampleFormula = (fullName: string, example: Example): string =>
-  `${fullName}(${example.args.map((arg) => (Array.isArray(arg) ? arrayConstant(arg) : literal(arg as Cell))).join(',')})`;
+  `${fullName}(${example.args.map(argumentText).join(',')})`;

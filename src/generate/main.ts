@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { inflateSync } from 'node:zlib';
 import { FUNCTIONS, NAMESPACE } from '../functions/index';
 import { demoPlan } from './demo-plan';
+import { examplesWorkbook } from './examples-workbook';
 import { brokenPromises, grown, type Frozen } from './frozen';
 import { ICON_SIZES, iconPng, iconRaster, iconSvg } from './icons';
 import { customFunctionsMetadata } from './metadata';
@@ -46,6 +47,11 @@ export const OUTPUTS: readonly Output[] = [
   {
     path: 'assets/demo-plan.xlsx',
     make: async (_, root) => Buffer.from(await demoPlan(root)),
+    isSame: sameBytes,
+  },
+  {
+    path: 'assets/examples.xlsx',
+    make: async () => Buffer.from(await examplesWorkbook()),
     isSame: sameBytes,
   },
   { path: 'assets/icons/icon.svg', make: () => Buffer.from(iconSvg()), isSame: sameBytes },

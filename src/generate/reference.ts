@@ -14,7 +14,7 @@ const html = (text: string): string =>
     .replaceAll('*', '&#42;');
 const code = (text: string): string => `<code>${html(text)}</code>`;
 
-const sourceText = (source: Source): string => {
+export const sourceText = (source: Source): string => {
   if (source.kind === 'derivation') return `derived from ${source.from}`;
   if (source.kind === 'practice') return source.note;
   return `${source.cite}, ${source.locator}${source.read === 'from memory' ? ' (from memory)' : ''}`;
