@@ -18,8 +18,8 @@ import { splitLevels, type Split } from './split';
 export type Answer =
   /** The row's own part stands in the way. */
   | { readonly kind: 'other part'; readonly part: Part; readonly fit: Fit }
-  /** Two sensors for two ranges of level. */
-  | { readonly kind: 'two sensors'; readonly split: Split }
+  /** Two ranges of level: one sensor in two runs, or two sensors. */
+  | { readonly kind: 'two runs' | 'two sensors'; readonly split: Split }
   /** Another point, or another direction, with at least this local mass in kg. */
   | { readonly kind: 'other point'; readonly localMass: number; readonly needed: number; readonly fit: Fit }
   /** All but the thermal deviation passes, and half the band stays inside the tolerance once the temperature is logged. */
@@ -40,7 +40,7 @@ export interface Stuck {
 export const answersFor = (stuck: Stuck): readonly Answer[] => [
   ...otherParts(stuck),
   ...correction(stuck),
-  ...twoSensors(stuck),
+  ...twoRanges(stuck),
   ...otherPoint(stuck),
   ...withoutContact(stuck),
 ];
@@ -73,10 +73,11 @@ const correction = ({ trials, limits }: Stuck): readonly Answer[] => {
   return fit && tolerance !== undefined ? [{ kind: 'correction', halfBand: least, tolerance, fit }] : [];
 };
 
-const twoSensors = ({ channel, stock, limits, options }: Stuck): readonly Answer[] => {
-  const split = splitLevels(channel, stock, limits, options);
-  return split ? [{ kind: 'two sensors', split }] : [];
-};
+const twoRanges = ({ channel, stock, limits, options }: Stuck): readonly Answer[] =>
+  ([1, 2] as const).flatMap((sensors): Answer[] => {
+    const split = splitLevels(channel, stock, limits, { ...options, sensors });
+    return split ? [{ kind: sensors === 1 ? 'two runs' : 'two sensors', split }] : [];
+  });
 
 const otherPoint = ({ relaxations }: Stuck): readonly Answer[] =>
   relaxations

@@ -66,13 +66,15 @@ const reaching = (
   });
 };
 
-/** Only halves that no lighter one out-reaches. */
+/** Only halves that no lighter one of the same type out-reaches. */
 const lightestByReach = (halves: readonly Half[], reachesAsFar: (a: number, b: number) => boolean): readonly Half[] => {
   const kept: Half[] = [];
   for (const half of [...halves].sort((a, b) => a.mass - b.mass))
-    if (!kept.some(({ reach }) => reachesAsFar(reach, half.reach))) kept.push(half);
+    if (!kept.some((other) => isSameType(other, half) && reachesAsFar(other.reach, half.reach))) kept.push(half);
   return kept;
 };
+
+const isSameType = (a: Half, b: Half): boolean => a.combination.sensor === b.combination.sensor;
 
 const LINE = 1;
 /** The low band keeps at least an octave. */

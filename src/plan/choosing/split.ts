@@ -16,8 +16,9 @@ import {
 } from './split-halves';
 import { chooseHandover, LEAST_OVERLAP, type Handover } from './split-handover';
 
-/** Two sensors at one point for two ranges of level. */
+/** Two ranges of level at one point: two sensors, or one sensor in two runs with other settings. */
 export interface Split {
+  readonly sensors: 1 | 2;
   readonly low: SplitHalf;
   readonly high: SplitHalf;
   /** dB of level that both ranges hold: top of the low one over bottom of the high one. */
@@ -47,17 +48,19 @@ export interface MassOfBoth {
 export interface SplitOptions extends StockOptions {
   /** Where to hand over; absent: in the middle of what both can read. */
   readonly handover?: Handover;
+  /** One: the same sensor on the same mount in two runs. Two (default): different types. */
+  readonly sensors?: Split['sensors'];
 }
 
 /**
- * Finds two sensors of the stock that take the low and the high levels of one channel, with 10 dB in common and both
- * masses counted. Every part is free, for two new rows are written. Undefined when one sensor is enough, or no two are.
+ * Finds what in the stock takes the low and the high levels of one channel, with 10 dB in common and both
+ * masses counted. Every part is free, for two new rows are written. Undefined when one row is enough, or no two are.
  */
 export const splitLevels = (
   channel: Channel,
   stock: Stock,
   limits: Limits,
-  { filter, accept = 'PASS', handover }: SplitOptions = {},
+  { filter, accept = 'PASS', handover, sensors = 2 }: SplitOptions = {},
 ): Split | undefined => {
   const { levelLow, levelHigh, purpose = limits.purpose } = channel.requirement;
   if (levelLow === undefined || levelHigh === undefined || purpose === undefined) return undefined;
@@ -68,7 +71,9 @@ export const splitLevels = (
   if (highs.length === 0) return undefined;
   for (const narrowed of narrowedLow(channel)) {
     const lows = lowHalves(narrowed.channel, all, limits, accept);
-    const pairs = lows.flatMap((low) => highs.flatMap((high) => pairOf(low, high, channel, narrowed, limit) ?? []));
+    const pairs = lows.flatMap((low) =>
+      highs.flatMap((high) => pairOf(low, high, { channel, narrowed, limit, sensors }) ?? []),
+    );
     pairs.sort((a, b) => Number(b.mayStay) - Number(a.mayStay) || a.linking.total - b.linking.total);
     for (const pair of pairs) {
       const split = judgedPair(pair, { low: levelLow, high: levelHigh, handover }, narrowed, limits);
@@ -80,6 +85,7 @@ export const splitLevels = (
 };
 
 interface Pair {
+  readonly sensors: Split['sensors'];
   readonly low: Half;
   readonly high: Half;
   readonly linking: MassOfBoth;
@@ -87,13 +93,24 @@ interface Pair {
   readonly mayStay: boolean;
 }
 
+interface Pairing {
+  readonly channel: Channel;
+  readonly narrowed: Narrowed;
+  readonly limit: number;
+  readonly sensors: Split['sensors'];
+}
+
 /** Undefined when the two are too heavy together even in the low half's band. */
-const pairOf = (low: Half, high: Half, channel: Channel, narrowed: Narrowed, limit: number): Pair | undefined => {
-  const total = low.mass + high.mass;
+const pairOf = (low: Half, high: Half, { channel, narrowed, limit, sensors }: Pairing): Pair | undefined => {
+  const { sensor, mount, cable } = low.combination;
+  const other = high.combination;
+  const isOne = sensor === other.sensor && mount === other.mount && cable === other.cable;
+  if (sensors === 1 ? !isOne : sensor === other.sensor) return undefined;
+  const total = isOne ? low.mass : low.mass + high.mass;
   const linking = massOfBoth(total, narrowed.channel.requirement, limit);
   const together = massOfBoth(total, channel.requirement, limit);
   if (!linking || !together || linking.ratio > limit) return undefined;
-  return { low, high, linking, together, mayStay: together.ratio <= limit };
+  return { sensors, low, high, linking, together, mayStay: together.ratio <= limit };
 };
 
 const massOfBoth = (total: number, { localMass }: Requirement, limit: number): MassOfBoth | undefined => {
