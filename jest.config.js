@@ -6,5 +6,5 @@ module.exports = {
   roots: ['<rootDir>/test'],
   testMatch: ['**/*.test.ts'],
   transform: { '^.+\\.ts$': '<rootDir>/test/typescript-transform.js' },
-  moduleNameMapper: bundled(['hucre', 'lodash-es', 'nanoid', 'rbush', 'kdbush', 'cjk-regex', 'franc-min']),
+  moduleNameMapper: bundled(['hucre', 'lodash-es', 'nanoid', 'rbush', 'kdbush', 'cjk-regex', 'franc-min', 'd3-scale']),
 };

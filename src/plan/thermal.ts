@@ -109,7 +109,8 @@ export const checkThermal = (channel: Channel, limits: Limits): ThermalCheck => 
 export const rowBound = (own: number | undefined, bound: Bound): Bound =>
   own === undefined ? bound : { ...bound, pass: own, origin: ROW_ORIGIN };
 
-const responseOf = (sensor: SensorType): ThermalResponse | undefined =>
+/** What is known of a sensor's sensitivity over temperature. */
+export const responseOf = (sensor: SensorType): ThermalResponse | undefined =>
   sensor.deviation ??
   (sensor.coefficient === undefined
     ? undefined

@@ -8,10 +8,11 @@ const SRC = resolve(__dirname, '../../src');
 const ALLOWED: Readonly<Record<string, readonly string[]>> = {
   core: [],
   plan: ['core'],
+  plots: ['core', 'plan'],
   functions: ['core', 'plan'],
   engine: ['core', 'plan', 'functions'],
-  workbook: ['core', 'plan', 'functions', 'engine'],
-  pane: ['core', 'plan', 'functions', 'engine', 'workbook'],
+  workbook: ['core', 'plan', 'plots', 'functions', 'engine'],
+  pane: ['core', 'plan', 'plots', 'functions', 'engine', 'workbook'],
   'adapters/office': ['core', 'plan', 'functions', 'engine', 'workbook'],
   'adapters/embedded': ['core', 'plan', 'functions', 'engine', 'workbook'],
   'adapters/xlsx': ['core', 'plan', 'functions', 'engine', 'workbook'],
@@ -19,6 +20,7 @@ const ALLOWED: Readonly<Record<string, readonly string[]>> = {
   entries: [
     'core',
     'plan',
+    'plots',
     'functions',
     'engine',
     'workbook',
