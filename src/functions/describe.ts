@@ -1,8 +1,49 @@
+import type { InLanguages, Language } from '../core/language';
 import { UNITS, type UnitId } from '../core/units';
 import { isCellError, type AnyFunction, type ArgSpec, type Block, type Cell, type Example } from './define';
+import { ENGLISH, type Wording } from './words/wording';
 
 /** How arguments and results are said in words, for every place that shows help. */
 const labelOf = (unit: UnitId): string => UNITS[unit].label;
+
+interface ConnectingWords {
+  readonly pairs: (units: string) => string;
+  readonly numbers: (unit: string) => string;
+  readonly mayBeBlank: string;
+  readonly blank: (meaning: string) => string;
+  readonly incomplete: string;
+  readonly resultKinds: Readonly<Record<'text' | 'block' | 'ratio', string>>;
+}
+const WORDS: InLanguages<ConnectingWords> = {
+  en: {
+    pairs: (units) => `pairs ${units} in one cell, or two columns`,
+    numbers: (unit) => (unit ? `one or more numbers in ${unit}` : 'one or more numbers'),
+    mayBeBlank: 'may be blank',
+    blank: (meaning) => `blank: ${meaning}`,
+    incomplete: 'incomplete',
+    resultKinds: { text: 'text', block: 'block', ratio: 'ratio' },
+  },
+  de: {
+    pairs: (units) => `Paare ${units} in einer Zelle, oder zwei Spalten`,
+    numbers: (unit) => (unit ? `eine oder mehrere Zahlen in ${unit}` : 'eine oder mehrere Zahlen'),
+    mayBeBlank: 'darf leer sein',
+    blank: (meaning) => `leer: ${meaning}`,
+    incomplete: 'unvollständig',
+    resultKinds: { text: 'Text', block: 'Zellbereich', ratio: 'Verhältnis' },
+  },
+  fr: {
+    pairs: (units) => `paires ${units} dans une cellule, ou deux colonnes`,
+    numbers: (unit) => (unit ? `un ou plusieurs nombres en ${unit}` : 'un ou plusieurs nombres'),
+    mayBeBlank: 'peut rester vide',
+    blank: (meaning) => `vide : ${meaning}`,
+    incomplete: 'incomplet',
+    resultKinds: { text: 'texte', block: 'plage de cellules', ratio: 'rapport' },
+  },
+};
+
+/** A number as it is typed in that language: German and French have a decimal comma. */
+const numberIn = (language: Language, value: number): string =>
+  language === 'en' ? String(value) : String(value).replace('.', ',');
 
 export const isRepeating = (spec: ArgSpec): boolean => 'repeating' in spec && spec.repeating === true;
 
@@ -30,7 +71,7 @@ export const unitOf = (spec: ArgSpec): string => {
 };
 
 /** "> 0, ≤ 100" in the documented unit, or the choices; '' where anything is allowed. */
-export const limitsOf = (spec: ArgSpec): string => {
+export const limitsOf = (spec: ArgSpec, language: Language = 'en'): string => {
   if (spec.kind === 'choice') return spec.choices.join(' | ');
   const { above, atLeast, below, atMost } = spec as {
     above?: number;
@@ -44,7 +85,9 @@ export const limitsOf = (spec: ArgSpec): string => {
     ['<', below],
     ['≤', atMost],
   ];
-  return rules.flatMap(([sign, value]) => (value === undefined ? [] : [`${sign} ${value}`])).join(', ');
+  return rules
+    .flatMap(([sign, value]) => (value === undefined ? [] : [`${sign} ${numberIn(language, value)}`]))
+    .join(', ');
 };
 
 /** What a blank cell means: a default value, "none", "incomplete", or '' where the argument is needed. */
@@ -54,26 +97,34 @@ export const blankOf = (spec: ArgSpec): string => {
   return spec.optional ? 'none' : '';
 };
 
-const formOf = (spec: ArgSpec): string => {
-  if (spec.kind === 'curve') return `pairs ${unitOf(spec)} in one cell, or two columns`;
-  if (spec.kind === 'list') return ['one or more numbers', unitOf(spec)].filter(Boolean).join(' in ');
+const formOf = (spec: ArgSpec, language: Language): string => {
+  if (spec.kind === 'curve') return WORDS[language].pairs(unitOf(spec));
+  if (spec.kind === 'list') return WORDS[language].numbers(unitOf(spec));
   return unitOf(spec);
 };
 
+const blankHint = (spec: ArgSpec, language: Language): string => {
+  const words = WORDS[language];
+  if ('default' in spec && spec.default !== undefined)
+    return words.blank(typeof spec.default === 'number' ? numberIn(language, spec.default) : spec.default);
+  if ('forgiving' in spec && spec.forgiving) return words.blank(words.incomplete);
+  return spec.optional ? words.mayBeBlank : '';
+};
+
 /** One line for a tool tip: what it is, unit, limits, and what a blank means. */
-export const argumentHint = (spec: ArgSpec): string => {
-  const blank = blankOf(spec);
-  const facts = [formOf(spec), limitsOf(spec), blank && (blank === 'none' ? 'may be blank' : `blank: ${blank}`)];
-  const said = facts.filter(Boolean).join('; ');
-  return said ? `${spec.text} (${said})` : spec.text;
+export const argumentHint = (spec: ArgSpec, { language, say }: Wording = ENGLISH): string => {
+  const facts = [formOf(spec, language), limitsOf(spec, language), blankHint(spec, language)];
+  const said = facts.filter(Boolean).join(language === 'fr' ? ' ; ' : '; ');
+  return said ? `${say(spec.text)} (${said})` : say(spec.text);
 };
 
 /** "g", "°C … Hz" for a row, "text" or "block". */
-export const resultUnitOf = (fn: AnyFunction): string => {
+export const resultUnitOf = (fn: AnyFunction, language: Language = 'en'): string => {
   const { result } = fn;
-  if (result.kind === 'text' || result.kind === 'block') return result.kind;
+  const { resultKinds } = WORDS[language];
+  if (result.kind === 'text' || result.kind === 'block') return resultKinds[result.kind];
   if (result.kind === 'row') return result.columns.map((c) => `${c.title} ${labelOf(c.unit)}`.trim()).join(', ');
-  return labelOf(result.unit) || 'ratio';
+  return labelOf(result.unit) || resultKinds.ratio;
 };
 
 const literal = (cell: Cell): string => {

@@ -1,0 +1,3 @@
+import type { Translations } from '../wording';
+
+export const text: Translations = {};
