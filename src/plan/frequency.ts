@@ -59,7 +59,7 @@ const OF_SENSOR = { lowLimit: LOW_LIMIT, lowLimitLoss: missingField('sensors', '
 const OF_MOUNT = { stiffness: missingField('mounts', 'stiffness') };
 
 /** Data sheets that give a low limit without its loss mean this one (common practice, no source). */
-const USUAL_LOSS = 0.05;
+export const USUAL_LOSS = 0.05;
 
 export const checkFrequency = (
   channel: Channel,

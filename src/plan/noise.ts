@@ -32,7 +32,7 @@ const DYNAMIC_RANGE = missingField('inputs', 'dynamicRange');
 const SAMPLE_RATE = missingField('inputs', 'sampleRate');
 const GAIN = missingField('inputs', 'gain');
 
-interface Detected {
+export interface Detected {
   readonly low: number;
   readonly high: number;
   readonly lineSpacing?: number;
@@ -61,7 +61,7 @@ export const channelNoise = (channel: Channel, sensitivity: number | undefined, 
 };
 
 /** The whole band, or one line at its lower edge. A band without width has no noise to compute. */
-const detectedBand = ({ requirement }: Channel, missing: Missing): Detected | undefined => {
+export const detectedBand = ({ requirement }: Channel, missing: Missing): Detected | undefined => {
   const { detector } = requirement;
   const low = missing.need(requirement.bandLow, BAND_LOW);
   if (detector.kind === 'line') {

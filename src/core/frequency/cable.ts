@@ -10,6 +10,14 @@ export const cableDriveLimit = (
   peakVoltage: number,
 ): number => Math.max(0, supplyCurrent - sensorCurrent) / (2 * Math.PI * capacitance * peakVoltage);
 
+/** Largest peak in V that the current still drives into a capacitance (F) at a frequency in Hz. */
+export const peakVoltageAllowed = (
+  supplyCurrent: number,
+  sensorCurrent: number,
+  capacitance: number,
+  frequency: number,
+): number => Math.max(0, supplyCurrent - sensorCurrent) / (2 * Math.PI * capacitance * frequency);
+
 /** Supply current in A that drives a cable (F) at a frequency and peak (V), with what the sensor keeps (A). */
 export const currentNeeded = (frequency: number, sensorCurrent: number, capacitance: number, peakVoltage: number) =>
   2 * Math.PI * frequency * capacitance * peakVoltage + sensorCurrent;

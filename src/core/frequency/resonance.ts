@@ -19,6 +19,13 @@ export const stiffnessNeeded = (wanted: number, sensorResonance: number, mass: n
   return mass * 4 * Math.PI * Math.PI * mountSquared;
 };
 
+/** Sensor's own resonance in Hz at which mountedResonance gives the wanted value; Infinity when the joint is too soft. */
+export const sensorResonanceNeeded = (wanted: number, mass: number, stiffness?: number): number => {
+  if (stiffness === undefined) return wanted;
+  const mount = naturalFrequency(stiffness, mass);
+  return wanted < mount ? 1 / Math.sqrt(1 / (wanted * wanted) - 1 / (mount * mount)) : Infinity;
+};
+
 /**
  * Lower natural frequency in Hz of a base (kg) on a joint (N/m) that carries a seismic mass (kg), whose frequency on a
  * fixed base is the sensor's own resonance. Source: two-body eigenvalue problem, λ = (2πf)².

@@ -14,6 +14,19 @@ export const allowedCoefficient = (
   calibrationTemperature: number,
 ): number => tolerance / Math.max(Math.abs(low - calibrationTemperature), Math.abs(high - calibrationTemperature));
 
+/** The same when the reading is scaled to the middle of its band: inverse of halfBand for a signed coefficient. */
+export const allowedCoefficientScaled = (
+  tolerance: number,
+  low: number,
+  high: number,
+  calibrationTemperature: number,
+  sign: 1 | -1,
+): number => {
+  const middleShift = sign * tolerance * (low + high - 2 * calibrationTemperature);
+  const span = high - low - middleShift;
+  return span > 0 ? (2 * tolerance) / span : Infinity;
+};
+
 /** What a corrected reading can still be wrong by, a fraction: slope (1/K) times the temperature's uncertainty (K). */
 export const correctionResidual = (slope: number, temperatureUncertainty: number): number =>
   Math.abs(slope) * temperatureUncertainty;

@@ -67,7 +67,7 @@ export interface NumberBound extends BoundBase {
   /** In which it is shown; the numbers are SI (°C, dB, fractions of 1). */
   readonly unit: UnitId;
   readonly direction: 'atMost' | 'atLeast';
-  /** Bound for PASS; absent while something is missing. */
+  /** Bound for PASS; absent while something is missing. Infinite on the far side when nothing suffices. */
   readonly pass?: number;
   /** Bound for WARN where the limits have two levels. */
   readonly warn?: number;
@@ -89,7 +89,7 @@ export interface OutputBound extends BoundBase {
 
 export type EnvelopeBound = NumberBound | OutputBound;
 
-/** What a sensor must satisfy at one channel. Every key is present, known or not. */
+/** What a sensor must satisfy at one channel. A bound that is not known is present and says what it lacks. */
 export interface Envelope {
   readonly channel: string;
   readonly bounds: readonly EnvelopeBound[];
