@@ -105,8 +105,8 @@ const spanMargins = ({ channel, frequency }: ChannelCheck, give: Take): void => 
     return;
   }
   const inner = span ?? undefined;
-  const low = isReversed || !outer ? 'INCOMPLETE' : spanVerdict({ low: bandLow, high: outer.high }, inner, outer);
-  const high = isReversed || !outer ? 'INCOMPLETE' : spanVerdict({ low: outer.low, high: bandHigh }, inner, outer);
+  const low = isReversed || !outer ? 'INCOMPLETE' : spanVerdict({ low: bandLow, high: outer.low }, inner, outer);
+  const high = isReversed || !outer ? 'INCOMPLETE' : spanVerdict({ low: outer.high, high: bandHigh }, inner, outer);
   const lowDb = shown && bandLow !== undefined ? times(bandLow, shown.low) : undefined;
   const highDb = shown && bandHigh !== undefined ? times(shown.high, bandHigh) : undefined;
   give('span low', low, low === 'INCOMPLETE' ? undefined : lowDb);

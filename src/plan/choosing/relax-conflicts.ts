@@ -5,7 +5,12 @@ import { aimsIn, bitOf, type Trial } from './relax-trials';
  * Aims that no combination of the stock meets together, although it meets any smaller set of them. One aim alone: nothing
  * in the stock meets it.
  */
-export type Conflict = readonly Aim[];
+export interface Conflict {
+  readonly aims: readonly Aim[];
+  /** How many combinations there are, and how many of them meet each aim alone. */
+  readonly combinations: number;
+  readonly meeting: readonly number[];
+}
 
 /** All smallest sets of aims in conflict, the shortest first. Aims that are known of no combination stay out. */
 export const conflictsIn = (trials: readonly Trial[]): readonly Conflict[] => {
@@ -17,7 +22,11 @@ export const conflictsIn = (trials: readonly Trial[]): readonly Conflict[] => {
   for (const aims of SETS_BY_SIZE)
     if ((aims & never) === 0 && !found.some((smaller) => (smaller & aims) === smaller) && !isMet(aims))
       found.push(aims);
-  return found.map(aimsIn);
+  return found.map((bits) => ({
+    aims: aimsIn(bits),
+    combinations: trials.length,
+    meeting: aimsIn(bits).map((aim) => trials.filter(({ unmet }) => (unmet & bitOf(aim)) === 0).length),
+  }));
 };
 
 /** What cannot be judged whatever is chosen: the row itself does not say enough. */

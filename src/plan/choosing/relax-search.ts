@@ -15,6 +15,8 @@ export interface Relaxation {
   readonly to: number;
   /** dB, on the scale of the margins. */
   readonly size: number;
+  /** The change is another way to read the lowest level, not a smaller figure of the same kind. */
+  readonly isNewKind: boolean;
   /** The channel and limits as relaxed, and a combination that was checked to be accepted there. */
   readonly demanded: Demanded;
   readonly fit: Fit;
@@ -64,7 +66,8 @@ export const relaxationOf = (
     ),
   );
   const [fit] = fits.sort((a, b) => (a.check.mass.total ?? Infinity) - (b.check.mass.total ?? Infinity));
-  return fit && { knob, from, to, size: rule.size(from, to, limits), demanded, fit };
+  const isNewKind = knob === 'line spacing' && channel.requirement.detector.kind === 'band';
+  return fit && { knob, from, to, size: rule.size(from, to, limits), isNewKind, demanded, fit };
 };
 
 /** From one end to the other in equal ratios, or in equal steps where a figure may be 0 or below. */

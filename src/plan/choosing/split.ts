@@ -102,9 +102,10 @@ interface Pairing {
 
 /** Undefined when the two are too heavy together even in the low half's band. */
 const pairOf = (low: Half, high: Half, { channel, narrowed, limit, sensors }: Pairing): Pair | undefined => {
-  const { sensor, mount, cable } = low.combination;
+  const { sensor, mount, cable, input } = low.combination;
   const other = high.combination;
-  const isOne = sensor === other.sensor && mount === other.mount && cable === other.cable;
+  // With the same input as well it would be one run, read in two ways.
+  const isOne = sensor === other.sensor && mount === other.mount && cable === other.cable && input !== other.input;
   if (sensors === 1 ? !isOne : sensor === other.sensor) return undefined;
   const total = isOne ? low.mass : low.mass + high.mass;
   const linking = massOfBoth(total, narrowed.channel.requirement, limit);
