@@ -35,15 +35,16 @@ class CopyFiles {
   }
 }
 
-/** Writes functions.json, which tells Excel the functions before it loads them, from the catalogue. */
-class FunctionsJson {
+/** Writes what is made from the catalogue: functions.json, which Excel reads before it loads the functions, and the help pages. */
+class FromCatalogue {
   apply(compiler) {
     const { RawSource } = compiler.webpack.sources;
-    compiler.hooks.thisCompilation.tap('FunctionsJson', (compilation) => {
-      compilation.hooks.processAssets.tapPromise('FunctionsJson', async () => {
+    compiler.hooks.thisCompilation.tap('FromCatalogue', (compilation) => {
+      compilation.hooks.processAssets.tapPromise('FromCatalogue', async () => {
         const { loadGenerators } = await import('./src/generate/load.mjs');
-        const { functionsJson } = await loadGenerators();
+        const { functionsJson, staticPages } = await loadGenerators();
         compilation.emitAsset('functions.json', new RawSource(functionsJson()));
+        for (const [name, page] of Object.entries(staticPages())) compilation.emitAsset(name, new RawSource(page));
       });
     });
   }
@@ -89,11 +90,13 @@ module.exports = {
       scriptLoading: 'defer',
       minify: false,
     }),
-    new FunctionsJson(),
+    new FromCatalogue(),
     new CopyFiles([
       ['manifest.xml', 'manifest.xml'],
       ...[16, 32, 64, 80].map((size) => [`assets/icons/icon-${size}.png`, `assets/icons/icon-${size}.png`]),
       ['assets/demo-plan.xlsx', 'demo-plan.xlsx'],
+      ['assets/examples.xlsx', 'examples.xlsx'],
+      ['src/entries/pages.css', 'pages.css'],
       ['assets/icons/icon.svg', 'icon.svg'],
     ]),
     // The grid brings hyphenation for 70 languages as separate files; only English is ever asked for.

@@ -1,7 +1,8 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { NAMESPACE } from '../src/functions/index';
-import { manifestProblems } from './manifest-check';
+import { manifestProblems } from '../src/generate/manifest-check';
+import { manifestVersion } from '../src/generate/package-manifest';
 
 const root = join(__dirname, '..');
 const manifest = readFileSync(join(root, 'manifest.xml'), 'utf8');
@@ -30,15 +31,23 @@ describe('the add-in manifest', () => {
   it('names the namespace of the catalogue', () => {
     expect(manifest).toContain(`<bt:String id="Functions.Namespace" DefaultValue="${NAMESPACE}"/>`);
   });
+
+  it('rises with the version of the program', () => {
+    const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { version: string };
+    expect(manifest).toContain(`<Version>${manifestVersion(version)}</Version>`);
+    expect(manifestVersion('0.1.0')).toBe('1.1.0.0');
+    expect(manifestVersion('1.0.12')).toBe('2.0.12.0');
+    expect(() => manifestVersion('1.0')).toThrow('three numbers');
+  });
 });
 
 describe('the manifest checker', () => {
-  const support = '  <SupportUrl DefaultValue="https://localhost:3000/taskpane.html"/>\n';
+  const support = '  <SupportUrl DefaultValue="https://localhost:3000/help.html"/>\n';
   it.each<[string, string, RegExp]>([
     ['broken XML', change('</OfficeApp>', ''), /not well-formed/],
     ['an Id that is no GUID', change(/<Id>.*<\/Id>/, '<Id>channelwright</Id>'), /GUID/],
-    ['a version with five groups', change('>1.0.0.0<', '>1.0.0.0.0<'), /Version/],
-    ['a version below 1.0', change('>1.0.0.0<', '>0.9.0.0<'), /Version/],
+    ['a version with five groups', change('>1.1.0.0<', '>1.1.0.0.0<'), /Version/],
+    ['a version below 1.0', change('>1.1.0.0<', '>0.9.0.0<'), /Version/],
     [
       'a name that is too long',
       change('DefaultValue="Channelwright"/>', `DefaultValue="${'C'.repeat(126)}"/>`),

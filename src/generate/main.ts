@@ -9,6 +9,10 @@ import { ICON_SIZES, iconPng, iconRaster, iconSvg } from './icons';
 import { customFunctionsMetadata } from './metadata';
 import { END, functionReference, START, withReference } from './reference';
 
+export { readBaseUrl } from './base-url';
+export { packageAddIn } from './package';
+export { staticPages } from './static-pages';
+
 export interface Output {
   readonly path: string;
   /** The file as it should be, given how it is. */

@@ -35,7 +35,7 @@ const resultText = ({ result }: AnyFunction): string => {
   return result.columns.map(({ title, text }) => `${title}: ${text}`).join(' ');
 };
 
-const shown = (result: Example['result']): string => {
+export const shown = (result: Example['result']): string => {
   if (!Array.isArray(result)) return String(result);
   return (result as readonly (readonly (number | string)[])[]).map((row) => row.join(' · ')).join(' ⏎ ');
 };
