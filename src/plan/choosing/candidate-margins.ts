@@ -22,47 +22,62 @@ export const marginsOf = (check: ChannelCheck, limits: Limits): readonly Margin[
 
 const known = ({ dB }: Margin): number => (dB === undefined ? 0 : 1);
 
-/** The smallest known margin without a list of them all. */
-export const worstMargin = (check: ChannelCheck, limits: Limits): number => {
-  let worst = Infinity;
-  eachMargin(check, limits, (_aim, _verdict, dB) => {
-    if (dB !== undefined && dB < worst) worst = dB;
+/** The smallest known margin of those that are gone through, without a list of them all. */
+export const smallest = (through: (take: Take) => void): number => {
+  let least = Infinity;
+  through((_aim, _verdict, dB) => {
+    if (dB !== undefined && dB < least) least = dB;
   });
-  return worst;
+  return least;
 };
+export const worstMargin = (check: ChannelCheck, limits: Limits): number =>
+  smallest((take) => eachMargin(check, limits, take));
 
 type Take = (aim: Aim, verdict: Verdict, dB: number | undefined) => void;
 
 export const eachMargin = (check: ChannelCheck, limits: Limits, take: Take): void => {
-  const give: Take = (aim, verdict, dB) => take(aim, verdict, verdict === 'PASS' && dB !== undefined ? Math.max(0, dB) : dB); // prettier-ignore
-  levelMargins(check, limits, give);
-  give('mass ratio', check.mass.verdict, massMargin(check));
-  thermalMargins(check, limits, give);
-  spanMargins(check, give);
+  levelMargins(check, limits, take);
+  take('mass ratio', check.mass.verdict, massMargin(check));
+  thermalMargins(check, limits, take);
+  spanMargins(check, take);
 };
 
-const levelMargins = ({ channel, level }: ChannelCheck, limits: Limits, give: Take): void => {
+/** A pass within its slack has 0 dB, never less. */
+const give = (take: Take, aim: Aim, verdict: Verdict, dB: number | undefined): void =>
+  take(aim, verdict, verdict === 'PASS' && dB !== undefined ? Math.max(0, dB) : dB);
+
+export const levelMargins = (
+  { channel, level }: Pick<ChannelCheck, 'channel' | 'level'>,
+  limits: Limits,
+  take: Take,
+): void => {
   const { sensor, input } = channel;
   const modes = level.modeMismatch ? 'FAIL' : sensor?.output && input?.mode ? 'PASS' : 'INCOMPLETE';
-  give('input mode', modes, modes === 'FAIL' ? -Infinity : modes === 'PASS' ? Infinity : undefined);
+  take('input mode', modes, modes === 'FAIL' ? -Infinity : modes === 'PASS' ? Infinity : undefined);
   const over = (dB: number | undefined, pass: number) => (dB === undefined ? undefined : dB - pass);
   const ratio = level.signalToNoise ?? (level.lowEnd === 'FAIL' ? level.signalToNoiseAtMost : undefined);
-  give('signal to noise', level.lowEnd, over(ratio, limits.signalToNoise.pass));
+  give(take, 'signal to noise', level.lowEnd, over(ratio, limits.signalToNoise.pass));
   const room = level.headroom ?? (level.highEnd === 'FAIL' ? level.headroomAtMost : undefined);
-  give('headroom', level.highEnd, over(room, limits.headroom.pass));
+  give(take, 'headroom', level.highEnd, over(room, limits.headroom.pass));
 };
 
 /** Margin of the mass alone, for a channel whose input does not matter. */
 export const massMargin = ({ mass }: Pick<ChannelCheck, 'mass'>): number | undefined => {
   const ratio = mass.ratio ?? (mass.verdict === 'FAIL' ? mass.ratioAtLeast : undefined);
-  return ratio === undefined || !mass.limit ? undefined : times(mass.limit.pass, ratio);
+  if (ratio === undefined || !mass.limit) return undefined;
+  const margin = times(mass.limit.pass, ratio);
+  return mass.verdict === 'PASS' ? Math.max(0, margin) : margin;
 };
 
 /** How many times the first holds the second, in dB; nothing needed leaves no limit. */
 const times = (allowed: number, needed: number): number =>
   needed <= 0 ? Infinity : allowed <= 0 ? -Infinity : decibels(allowed, needed);
 
-const thermalMargins = ({ channel, thermal }: ChannelCheck, limits: Limits, give: Take): void => {
+export const thermalMargins = (
+  { channel, thermal }: Pick<ChannelCheck, 'channel' | 'thermal'>,
+  limits: Limits,
+  take: Take,
+): void => {
   const { requirement, sensor, mount, cable } = channel;
   const needed = { min: requirement.temperatureLow, max: requirement.temperatureHigh };
   const ofPart = (part: typeof sensor | typeof mount | typeof cable) => ({
@@ -75,14 +90,14 @@ const thermalMargins = ({ channel, thermal }: ChannelCheck, limits: Limits, give
   let room: number | undefined = verdict === 'INCOMPLETE' ? undefined : Infinity;
   for (const { min, max } of parts) {
     if (min !== undefined && needed.min !== undefined)
-      room = least(room, excursion(reference - min, reference - needed.min), verdict);
+      room = lesser(room, excursion(reference - min, reference - needed.min), verdict);
     if (max !== undefined && needed.max !== undefined)
-      room = least(room, excursion(max - reference, needed.max - reference), verdict);
+      room = lesser(room, excursion(max - reference, needed.max - reference), verdict);
   }
-  give('temperature limit', verdict, room);
+  give(take, 'temperature limit', verdict, room);
   const { band, tolerance, worst } = thermal;
   const outcome = thermalBandVerdict(band, tolerance?.pass);
-  give('thermal deviation', outcome, tolerance && worst !== undefined ? times(tolerance.pass, worst) : undefined);
+  give(take, 'thermal deviation', outcome, tolerance && worst !== undefined ? times(tolerance.pass, worst) : undefined);
 };
 
 const excursion = (allowed: number, needed: number): number => {
@@ -91,17 +106,17 @@ const excursion = (allowed: number, needed: number): number => {
 };
 
 /** While the verdict is open nothing can be said of the room. */
-const least = (room: number | undefined, next: number, verdict: Verdict): number | undefined =>
+const lesser = (room: number | undefined, next: number, verdict: Verdict): number | undefined =>
   verdict === 'INCOMPLETE' ? undefined : Math.min(room ?? Infinity, next);
 
-const spanMargins = ({ channel, frequency }: ChannelCheck, give: Take): void => {
+const spanMargins = ({ channel, frequency }: ChannelCheck, take: Take): void => {
   const { bandLow, bandHigh } = channel.requirement;
   const { span, wide, widest, isReversed } = frequency;
   const shown = span ?? (span === undefined ? widest : span);
   const outer = wide ?? (wide === undefined ? widest : wide);
   if (!isReversed && (shown === null || outer === null)) {
-    give('span low', 'FAIL', -Infinity);
-    give('span high', 'FAIL', -Infinity);
+    take('span low', 'FAIL', -Infinity);
+    take('span high', 'FAIL', -Infinity);
     return;
   }
   const inner = span ?? undefined;
@@ -109,6 +124,6 @@ const spanMargins = ({ channel, frequency }: ChannelCheck, give: Take): void => 
   const high = isReversed || !outer ? 'INCOMPLETE' : spanVerdict({ low: outer.high, high: bandHigh }, inner, outer);
   const lowDb = shown && bandLow !== undefined ? times(bandLow, shown.low) : undefined;
   const highDb = shown && bandHigh !== undefined ? times(shown.high, bandHigh) : undefined;
-  give('span low', low, low === 'INCOMPLETE' ? undefined : lowDb);
-  give('span high', high, high === 'INCOMPLETE' ? undefined : highDb);
+  give(take, 'span low', low, low === 'INCOMPLETE' ? undefined : lowDb);
+  give(take, 'span high', high, high === 'INCOMPLETE' ? undefined : highDb);
 };

@@ -1,12 +1,12 @@
 import { VERDICTS } from '../../core/verdict';
 import { checkChannel, type ChannelCheck } from '../check';
 import type { CheckMemory } from '../check-memory';
-import { modeMismatch } from '../level';
+import { checkLevel, modeMismatch } from '../level';
 import type { Limits } from '../limits';
-import { checkMass, type MassCheck } from '../mass';
+import { checkMass } from '../mass';
 import type { Channel, Input, SensorType } from '../model';
 import { withCombination, type Combination, type Fit, type Margin } from './candidate';
-import { marginsOf, massMargin, worstMargin } from './candidate-margins';
+import { levelMargins, marginsOf, massMargin, smallest, thermalMargins, worstMargin } from './candidate-margins';
 import type { PartChoices } from './candidate-options';
 
 interface Best {
@@ -19,9 +19,9 @@ interface Best {
 }
 
 /**
- * The best combination of one type: best verdict, then largest worst margin, then lightest,
- * then largest next margin, then first in the lists.
- * What cannot beat the best found so far is left out: inputs of the wrong mode, and mounts whose mass alone is worse.
+ * The best combination of one type: best verdict, then largest worst margin, then lightest, then largest next margin,
+ * then first in the lists. What cannot beat the best found so far is not checked in full: inputs of the wrong mode, and
+ * whatever is worse by its level, mass or temperatures alone.
  */
 export const bestFit = (
   channel: Channel,
@@ -33,27 +33,40 @@ export const bestFit = (
 ): Fit | undefined => {
   let best: Best | undefined;
   const fitting = fittingInputs(sensor, inputs);
-  for (const mount of mounts)
-    for (const cable of cables) {
-      if (best && isBeyondHope(checkMass({ ...channel, sensor, mount, cable }, limits), best)) continue;
-      for (const input of fitting) {
+  for (const cable of cables) {
+    // The level does not depend on the mount.
+    const levels = fitting.map((input) =>
+      levelBound(trial(channel, { sensor, mount: mounts[0], cable, input }), limits, memory),
+    );
+    for (const mount of mounts) {
+      const part = partBound(trial(channel, { sensor, mount, cable }), limits, memory);
+      fitting.forEach((input, i) => {
+        if (best && (isBeyondHope(part, best) || isBeyondHope(levels[i]!, best))) return;
         const combination = { sensor, mount, cable, input };
-        const check = checkChannel(withCombination(channel, combination), limits, memory);
+        const check = checkChannel(trial(channel, combination), limits, memory);
         work.checked += 1;
         const severity = VERDICTS.indexOf(check.verdict);
-        if (best && severity > best.severity) continue;
-        const next = {
-          combination,
-          check,
-          severity,
-          margin: worstMargin(check, limits),
-          margins: () => marginsOf(check, limits),
-        };
+        if (best && severity > best.severity) return;
+        const margins = () => marginsOf(check, limits);
+        const next = { combination, check, severity, margin: worstMargin(check, limits), margins };
         if (!best || isBetter(next, best)) best = next;
-      }
+      });
     }
-  return best && fitOf(best.combination, best.check, limits);
+  }
+  if (!best) return undefined;
+  const { combination } = best;
+  return fitOf(combination, checkChannel(withCombination(channel, combination), limits, memory), limits);
 };
+
+/** Only what the checks look at: most trials are thrown away. */
+const trial = ({ id, requirement }: Channel, { sensor, mount, cable, input }: Combination): Channel => ({
+  id,
+  requirement,
+  sensor,
+  mount,
+  cable,
+  input,
+});
 
 export const fitOf = (combination: Combination, check: ChannelCheck, limits: Limits): Fit => {
   const margins = marginsOf(check, limits);
@@ -83,10 +96,27 @@ const isWiderElsewhere = (a: readonly Margin[], b: readonly Margin[]): boolean =
   return place >= 0 && (a[place]?.dB ?? Infinity) > (b[place]?.dB ?? Infinity);
 };
 
-/** The mass bounds the whole: no input makes verdict or margin better than the mass alone allows. */
-const isBeyondHope = (mass: MassCheck, best: Best): boolean => {
-  const severity = VERDICTS.indexOf(mass.verdict);
-  if (severity !== best.severity) return severity > best.severity;
-  const margin = massMargin({ mass }) ?? Infinity;
-  return (mass.verdict === 'PASS' ? Math.max(0, margin) : margin) < best.margin;
+/** No verdict can be better, and no margin larger, than what one headline alone leaves. */
+interface Bound {
+  readonly severity: number;
+  readonly margin: number;
+}
+
+const levelBound = (channel: Channel, limits: Limits, memory: CheckMemory): Bound => {
+  const level = checkLevel(channel, memory.thermal(channel, limits).band, limits);
+  const margin = smallest((take) => levelMargins({ channel, level }, limits, take));
+  return { severity: VERDICTS.indexOf(level.verdict), margin };
 };
+
+const partBound = (channel: Channel, limits: Limits, memory: CheckMemory): Bound => {
+  const mass = checkMass(channel, limits);
+  const thermal = memory.thermal(channel, limits);
+  const margin = smallest((take) => thermalMargins({ channel, thermal }, limits, take));
+  return {
+    severity: Math.max(VERDICTS.indexOf(mass.verdict), VERDICTS.indexOf(thermal.verdict)),
+    margin: Math.min(margin, massMargin({ mass }) ?? Infinity),
+  };
+};
+
+const isBeyondHope = (bound: Bound, best: Best): boolean =>
+  bound.severity === best.severity ? bound.margin < best.margin : bound.severity > best.severity;

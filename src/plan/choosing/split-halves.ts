@@ -5,7 +5,7 @@ import type { Limits } from '../limits';
 import type { Channel } from '../model';
 import { withCombination, type Aim, type Combination } from './candidate';
 import { withBandHigh } from './relax-knobs';
-import { bitsOf, trialsOf, type Accept } from './relax-trials';
+import { bitsOf, trialsOf, type Accept, type Trial } from './relax-trials';
 
 /** One way to take a half, with what it adds and how far it reaches. */
 export interface Half {
@@ -25,9 +25,9 @@ export interface Narrowed {
 }
 
 /** High halves: everything holds but the lowest level, which starts where the noise lets it. */
-export const highHalves = (channel: Channel, all: readonly Combination[], limits: Limits, accept: Accept) =>
+export const highHalves = (channel: Channel, trials: readonly Trial[], limits: Limits) =>
   lightestByReach(
-    reaching(channel, all, limits, accept, ['signal to noise'], ({ level }) =>
+    reaching(channel, trials, ['signal to noise'], ({ level }) =>
       level.noise === undefined ? undefined : level.noise * amplitudeRatio(limits.signalToNoise.pass),
     ),
     (a, b) => a <= b,
@@ -36,7 +36,7 @@ export const highHalves = (channel: Channel, all: readonly Combination[], limits
 /** Low halves: everything holds but the highest level, which ends where the sensor or the input does. */
 export const lowHalves = (channel: Channel, all: readonly Combination[], limits: Limits, accept: Accept) =>
   lightestByReach(
-    reaching(atItsLowest(channel), all, limits, accept, ['headroom'], ({ level }) =>
+    reaching(atItsLowest(channel), trialsOf(atItsLowest(channel), all, limits, accept), ['headroom'], ({ level }) =>
       level.ceiling ? level.ceiling.value / amplitudeRatio(limits.headroom.pass) : undefined,
     ),
     (a, b) => a >= b,
@@ -50,14 +50,12 @@ const atItsLowest = (channel: Channel): Channel => {
 
 const reaching = (
   channel: Channel,
-  all: readonly Combination[],
-  limits: Limits,
-  accept: Accept,
+  trials: readonly Trial[],
   open: readonly Aim[],
   reachOf: (check: ReturnType<typeof checkChannel>) => number | undefined,
 ): readonly Half[] => {
   const mayMiss = bitsOf(open);
-  return trialsOf(channel, all, limits, accept).flatMap(({ combination, check, unmet }) => {
+  return trials.flatMap(({ combination, check, unmet }) => {
     const reach = reachOf(check);
     const mass = check.mass.total;
     return (unmet & ~mayMiss) === 0 && reach !== undefined && mass !== undefined

@@ -4,7 +4,7 @@ import { governingLocalMass } from '../local-mass';
 import type { Channel, Requirement } from '../model';
 import { PARTS, type Fit, type Stock } from './candidate';
 import { fitOf } from './rank-search';
-import { combinationsFor, isAccepted, trialsOf, type StockOptions } from './relax-trials';
+import { bitsOf, combinationsFor, isAccepted, trialsOf, type StockOptions } from './relax-trials';
 import {
   highHalves,
   judgedHalf,
@@ -65,10 +65,11 @@ export const splitLevels = (
   const { levelLow, levelHigh, purpose = limits.purpose } = channel.requirement;
   if (levelLow === undefined || levelHigh === undefined || purpose === undefined) return undefined;
   const limit = limits.massRatio[purpose][accept === 'WARN' ? 'warn' : 'pass'] ?? limits.massRatio[purpose].pass;
-  const all = combinationsFor(channel, stock, { filter, free: PARTS });
-  if (trialsOf(channel, all, limits, accept).some(({ check }) => isAccepted(check.verdict, accept))) return undefined;
-  const highs = highHalves(channel, all, limits, accept);
+  const trials = trialsOf(channel, combinationsFor(channel, stock, { filter, free: PARTS }), limits, accept);
+  if (trials.some(({ check }) => isAccepted(check.verdict, accept))) return undefined;
+  const highs = highHalves(channel, trials, limits);
   if (highs.length === 0) return undefined;
+  const all = trials.filter(({ unmet }) => (unmet & ~HELPED) === 0).map(({ combination }) => combination);
   for (const narrowed of narrowedLow(channel)) {
     const lows = lowHalves(narrowed.channel, all, limits, accept);
     const pairs = lows.flatMap((low) =>
@@ -83,6 +84,9 @@ export const splitLevels = (
   }
   return undefined;
 };
+
+/** What lower levels in a narrower band can help. */
+const HELPED = bitsOf(['signal to noise', 'headroom', 'mass ratio', 'span high']);
 
 interface Pair {
   readonly sensors: Split['sensors'];
