@@ -35,7 +35,7 @@ export type Mark = (typeof MARKS)[number];
 
 export type Standing = 'admissible' | 'doubtful' | 'falls';
 
-export const ENVIRONMENTS = ['immersion', 'vacuum', 'radiation', 'explosive atmosphere', 'shaker field'] as const;
+export const ENVIRONMENTS = ['immersion', 'vacuum', 'radiation', 'explosive atmosphere', 'magnetic field'] as const;
 export type Environment = (typeof ENVIRONMENTS)[number];
 
 /** What a plan has no field for; all of it optional. */
