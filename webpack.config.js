@@ -35,7 +35,7 @@ class CopyFiles {
   }
 }
 
-/** Writes what is made from the catalogue: functions.json, which Excel reads before it loads the functions, and the help pages. */
+/** Writes what is made from the catalogue: the metadata that Excel reads before it loads the functions, and the help pages. */
 class FromCatalogue {
   apply(compiler) {
     const { RawSource } = compiler.webpack.sources;
@@ -43,8 +43,8 @@ class FromCatalogue {
       compilation.hooks.processAssets.tapPromise('FromCatalogue', async () => {
         const { loadGenerators } = await import('./src/generate/load.mjs');
         const { functionsJson, staticPages } = await loadGenerators();
-        compilation.emitAsset('functions.json', new RawSource(functionsJson()));
-        for (const [name, page] of Object.entries(staticPages())) compilation.emitAsset(name, new RawSource(page));
+        const made = { ...(await functionsJson()), ...(await staticPages()) };
+        for (const [name, text] of Object.entries(made)) compilation.emitAsset(name, new RawSource(text));
       });
     });
   }

@@ -1,8 +1,11 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { LANGUAGES, languageOf } from '../src/core/language';
 import { NAMESPACE } from '../src/functions/index';
+import { functionsJson, functionsJsonName } from '../src/generate/functions-json';
 import { manifestProblems } from '../src/generate/manifest-check';
-import { manifestVersion } from '../src/generate/package-manifest';
+import { addressesIn, manifestVersion } from '../src/generate/package-manifest';
+import { staticPages } from '../src/generate/static-pages';
 
 const root = join(__dirname, '..');
 const manifest = readFileSync(join(root, 'manifest.xml'), 'utf8');
@@ -32,6 +35,25 @@ describe('the add-in manifest', () => {
     expect(manifest).toContain(`<bt:String id="Functions.Namespace" DefaultValue="${NAMESPACE}"/>`);
   });
 
+  it('asks in each language for files that the build makes', async () => {
+    const made = [...Object.keys(await functionsJson()), ...Object.keys(await staticPages())];
+    const asked = addressesIn(manifest)
+      .map((url) => new URL(url).pathname.slice(1))
+      .filter((path) => /^(functions.*\.json|help.*|install.*)$/.test(path));
+    expect(asked.length).toBeGreaterThan(LANGUAGES.length);
+    expect(asked.filter((path) => !made.includes(path))).toEqual([]);
+  });
+
+  it('shows Excel the metadata in the language of its locale', () => {
+    const metadata = /<bt:Url id="Functions\.Metadata\.Url"[^]*?<\/bt:Url>/.exec(manifest)?.[0] ?? '';
+    const overrides = [...metadata.matchAll(/Locale="([^"]+)" Value="([^"]+)"/g)];
+    expect(new Set(overrides.map(([, locale]) => languageOf(locale)))).toEqual(
+      new Set(LANGUAGES.filter((language) => language !== 'en')),
+    );
+    for (const [, locale, url] of overrides)
+      expect(url).toMatch(new RegExp(`/${functionsJsonName(languageOf(locale))}$`));
+  });
+
   it('rises with the version of the program', () => {
     const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { version: string };
     expect(manifest).toContain(`<Version>${manifestVersion(version)}</Version>`);
@@ -42,7 +64,7 @@ describe('the add-in manifest', () => {
 });
 
 describe('the manifest checker', () => {
-  const support = '  <SupportUrl DefaultValue="https://localhost:3000/help.html"/>\n';
+  const support = /  <SupportUrl [^]*<\/SupportUrl>\n/.exec(manifest)?.[0] ?? '';
   it.each<[string, string, RegExp]>([
     ['broken XML', change('</OfficeApp>', ''), /not well-formed/],
     ['an Id that is no GUID', change(/<Id>.*<\/Id>/, '<Id>channelwright</Id>'), /GUID/],
@@ -163,6 +185,56 @@ describe('the manifest checker', () => {
       /requirement SharedRuntime/,
     ],
     ['read-only permission', change('ReadWriteDocument', 'ReadDocument'), /Permissions/],
+    [
+      'a translation that is too long',
+      change('Value="Kanäle planen"', `Value="${'Kanäle '.repeat(20)}"`),
+      /Open\.Label must have 1 to 125/,
+    ],
+    [
+      'a translated description that is too long',
+      change('Value="Plant Kanäle', `Value="${'Plant '.repeat(50)}`),
+      /Description must/,
+    ],
+    ['a translation without text', change('Value="Kanäle planen"', 'Value=""'), /Open\.Label must have 1 to 125/],
+    [
+      'a plain http address for one language',
+      change('Value="https://localhost:3000/functions.de.json"', 'Value="http://localhost:3000/functions.de.json"'),
+      /not an https address/,
+    ],
+    ['a language without country', change('Locale="de-DE" Value="Kanäle', 'Locale="de" Value="Kanäle'), /"de" is not/],
+    [
+      'a translation into the default language',
+      change('Locale="de-DE" Value="Kanäle', 'Locale="en-US" Value="Kanäle'),
+      /en-US is the default/,
+    ],
+    [
+      'two translations into one language',
+      change('Locale="de-DE" Value="Kanäle', 'Locale="fr-FR" Value="Kanäle'),
+      /given twice in one language/,
+    ],
+    [
+      'a text that is missing in one language',
+      change('<bt:Override Locale="de-DE" Value="Kanäle planen"/>', ''),
+      /Open\.Label is not given in de-DE/,
+    ],
+    [
+      'a namespace that changes with the language',
+      change('DefaultValue="CHAN"/>', 'DefaultValue="CHAN"><bt:Override Locale="de-DE" Value="KANAL"/></bt:String>'),
+      /Functions\.Namespace must be the same/,
+    ],
+    [
+      'a page that changes with the language',
+      change(
+        'id="Taskpane.Url" DefaultValue="https://localhost:3000/taskpane.html"/>',
+        'id="Taskpane.Url" DefaultValue="https://localhost:3000/taskpane.html"><bt:Override Locale="de-DE" Value="https://localhost:3000/de.html"/></bt:Url>',
+      ),
+      /Taskpane\.Url must be the same/,
+    ],
+    [
+      'something else inside a translated text',
+      change('<bt:Override Locale="de-DE" Value="Kanäle', '<bt:Colour/><bt:Override Locale="de-DE" Value="Kanäle'),
+      /String may not hold Colour/,
+    ],
     ['a namespace with a hyphen', change('DefaultValue="CHAN"', 'DefaultValue="CHAN-1"'), /namespace/],
     ['two controls of one id', change('id="Channelwright.Open"', 'id="Channelwright.Group"'), /not unique/],
   ])('finds %s', (_fault, xml, expected) => {

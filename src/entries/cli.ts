@@ -17,7 +17,7 @@ const TEXT = { type: 'string' } as const;
 const OPTIONS = {
   check: { output: { ...TEXT, short: 'o' }, 'in-place': FLAG, values: FLAG, json: FLAG, report: TEXT, mapping: TEXT },
   eval: { json: FLAG },
-  functions: { json: FLAG },
+  functions: { json: FLAG, language: TEXT },
   template: {},
 } as const;
 type Command = keyof typeof OPTIONS;
@@ -72,7 +72,7 @@ const run = async (argv: readonly string[], io: Io): Promise<number> => {
         io,
       );
     case 'functions':
-      return functionsCommand(isOn('json'), io);
+      return functionsCommand(isOn('json'), io, text('language'));
     case 'template':
       return templateCommand(positionals, io);
   }

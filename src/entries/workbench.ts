@@ -1,8 +1,11 @@
 import './workbench.css';
+import { loadWording } from '../functions/words/load';
+import { ENGLISH } from '../functions/words/wording';
 import { listenForDrops } from './workbench/drop-target';
 import { element } from './workbench/elements';
 import { letF6Move } from './workbench/keyboard';
 import { nameGridButtons } from './workbench/labels';
+import { pageLanguage } from './workbench/page-language';
 import { letPaneResize } from './workbench/pane-size';
 import { letSave } from './workbench/save-button';
 import { createSpeaker } from './workbench/speaker';
@@ -13,9 +16,13 @@ const DEMO = { file: 'demo-plan.xlsx', title: 'Demo plan' };
 /** The grid's code is large; the page is drawn before it arrives. */
 const loadGrid = () => import(/* webpackChunkName: "grid" */ './workbench/grid');
 
+/** English help is better than no spreadsheet. */
+const loadHelp = () => loadWording(pageLanguage(location.search, navigator.language)).catch(() => ENGLISH);
+
 const start = async () => {
-  const { createGrid, describeSelection, EmbeddedSpreadsheet, FileProblem, focusGrid, ...grid } = await loadGrid();
-  const host = createGrid('grid');
+  const [help, { createGrid, describeSelection, EmbeddedSpreadsheet, FileProblem, focusGrid, ...grid }] =
+    await Promise.all([loadHelp(), loadGrid()]);
+  const host = createGrid('grid', help);
   const spreadsheet = new EmbeddedSpreadsheet(host);
   const saving = new grid.Saving(host, spreadsheet);
   let pane: ReturnType<typeof grid.mountPane> | undefined;

@@ -6,10 +6,10 @@ import { demoPlan } from './demo-plan';
 import { examplesWorkbook } from './examples-workbook';
 import { brokenPromises, grown, type Frozen } from './frozen';
 import { ICON_SIZES, iconPng, iconRaster, iconSvg } from './icons';
-import { customFunctionsMetadata } from './metadata';
 import { END, functionReference, START, withReference } from './reference';
 
 export { readBaseUrl } from './base-url';
+export { functionsJson } from './functions-json';
 export { packageAddIn } from './package';
 export { staticPages } from './static-pages';
 
@@ -65,9 +65,6 @@ export const OUTPUTS: readonly Output[] = [
     isSame: showsIcon(size),
   })),
 ];
-
-/** What the build puts beside the page: the metadata that Excel reads before it loads the functions. */
-export const functionsJson = (): string => `${JSON.stringify(customFunctionsMetadata(FUNCTIONS), null, 2)}\n`;
 
 /** Writes what has changed, or with `check` only tells. Returns the paths that differ. */
 export const generate = async (root: string, check: boolean): Promise<string[]> => {

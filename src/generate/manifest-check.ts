@@ -41,6 +41,8 @@ const CHILDREN: Record<string, string> = {
   OfficeApp:
     'Id Version ProviderName DefaultLocale DisplayName Description IconUrl HighResolutionIconUrl SupportUrl AppDomains? ' +
     'Hosts Requirements DefaultSettings Permissions VersionOverrides',
+  Description: 'Override?*',
+  SupportUrl: 'Override?*',
   AppDomains: 'AppDomain*',
   Requirements: 'Sets',
   Sets: 'Set*',
@@ -66,8 +68,10 @@ const CHILDREN: Record<string, string> = {
   Resources: 'Images Urls ShortStrings LongStrings',
   Images: 'Image*',
   Urls: 'Url*',
+  Url: 'Override?*',
   ShortStrings: 'String*',
   LongStrings: 'String*',
+  String: 'Override?*',
 };
 
 /** The resource list in which an element's resid must be found. */
@@ -94,6 +98,14 @@ const find = (element: Element | undefined, ...path: string[]): Element | undefi
   path.reduce<Element | undefined>((at, name) => at?.children.find((child) => child.name === name), element);
 const valueOf = (element: Element | undefined): string =>
   element?.attributes.DefaultValue ?? element?.text.trim() ?? '';
+const overridesOf = (element: Element | undefined): Element[] =>
+  element?.children.filter(({ name }) => name === 'Override') ?? [];
+/** In the default language and in every other. */
+const valuesOf = (element: Element | undefined): string[] => [
+  valueOf(element),
+  ...overridesOf(element).map(({ attributes }) => attributes.Value ?? ''),
+];
+const LOCALE = /^[a-z]{2,3}-[A-Z]{2}$/;
 
 const orderProblems = (root: Element): string[] =>
   [...within(root)].flatMap((element) => {
@@ -102,18 +114,18 @@ const orderProblems = (root: Element): string[] =>
       return element.children.length > 0 && !['Hosts', 'Host'].includes(element.name)
         ? [`${element.name} may not hold elements`]
         : [];
-    const slots = rule.split(' ').map((slot) => /^(\w+)([?*]?)$/.exec(slot)!.slice(1) as [string, string]);
+    const slots = rule.split(' ').map((slot) => /^(\w+)([?*]*)$/.exec(slot)!.slice(1) as [string, string]);
     const places = element.children.map((child) => slots.findIndex(([name]) => name === child.name));
     const problems: string[] = [];
     element.children.forEach((child, i) => {
       const place = places[i]!;
       if (place < 0) problems.push(`${element.name} may not hold ${child.name}`);
       else if (i > 0 && place < places[i - 1]!) problems.push(`${element.name}: ${child.name} is out of order`);
-      else if (i > 0 && place === places[i - 1] && slots[place]![1] !== '*')
+      else if (i > 0 && place === places[i - 1] && !slots[place]![1].includes('*'))
         problems.push(`${element.name}: ${child.name} is given twice`);
     });
     slots.forEach(([name, mark], place) => {
-      if (mark !== '?' && !places.includes(place)) problems.push(`${element.name}: ${name} is missing`);
+      if (!mark.includes('?') && !places.includes(place)) problems.push(`${element.name}: ${name} is missing`);
     });
     return problems;
   });
@@ -132,9 +144,9 @@ const headProblems = (root: Element): string[] => {
     ['DisplayName', 125],
     ['Description', 250],
   ] as const)
-    if (text(name).length === 0 || text(name).length > most) problems.push(`${name} must have 1 to ${most} characters`);
-  if (!/^[a-z]{2,3}-[A-Z]{2}$/.test(text('DefaultLocale')))
-    problems.push('DefaultLocale is not a language and a country');
+    if (valuesOf(find(root, name)).some((value) => value.length === 0 || value.length > most))
+      problems.push(`${name} must have 1 to ${most} characters`);
+  if (!LOCALE.test(text('DefaultLocale'))) problems.push('DefaultLocale is not a language and a country');
   if (text('Permissions') !== 'ReadWriteDocument') problems.push('Permissions must be ReadWriteDocument');
   if (find(root, 'Hosts', 'Host')?.attributes.Name !== 'Workbook') problems.push('the host is not Workbook');
   const sets = Object.fromEntries(
@@ -153,7 +165,7 @@ const urlProblems = (root: Element): string[] => {
     .filter(
       (e) => named.includes(e.name) || (['SourceLocation', 'Image'].includes(e.name) && e.attributes.DefaultValue),
     )
-    .map(valueOf)
+    .flatMap(valuesOf)
     .filter((url) => !/^https:\/\/[^\s/]+(\/\S*)?$/.test(url))
     .map((url) => `not an https address: ${url}`);
 };
@@ -168,8 +180,8 @@ const resourceProblems = (root: Element): string[] => {
       if (id.length === 0 || id.length > 32) problems.push(`resource id must have 1 to 32 characters: ${id}`);
       if (home.has(id)) problems.push(`resource ${id} is defined twice`);
       home.set(id, list.name);
-      const length = valueOf(entry).length;
-      if (length === 0 || length > (LONGEST[list.name] ?? 0))
+      const most = LONGEST[list.name] ?? 0;
+      if (valuesOf(entry).some(({ length }) => length === 0 || length > most))
         problems.push(`resource ${id} must have 1 to ${LONGEST[list.name]} characters`);
     }
   const used = new Set<string>();
@@ -218,6 +230,37 @@ const runtimeProblems = (root: Element): string[] => {
   return problems;
 };
 
+/** Excel matches a locale as a whole, so a language that is missing somewhere shows two languages side by side. */
+const languageProblems = (root: Element): string[] => {
+  const problems: string[] = [];
+  const localesOf = (element: Element) => overridesOf(element).map(({ attributes }) => attributes.Locale ?? '');
+  const nameOf = ({ name, attributes }: Element) => attributes.id ?? name;
+  const spoken = [...within(root)].filter((element) => overridesOf(element).length > 0);
+  const all = new Set(spoken.flatMap(localesOf));
+  for (const element of spoken) {
+    const locales = localesOf(element);
+    for (const locale of locales) {
+      if (!LOCALE.test(locale)) problems.push(`${nameOf(element)}: "${locale}" is not a language and a country`);
+      if (locale === valueOf(find(root, 'DefaultLocale')))
+        problems.push(`${nameOf(element)}: ${locale} is the default already`);
+    }
+    if (new Set(locales).size !== locales.length) problems.push(`${nameOf(element)} is given twice in one language`);
+    for (const locale of all)
+      if (!locales.includes(locale)) problems.push(`${nameOf(element)} is not given in ${locale}`);
+  }
+  const host = find(root, 'VersionOverrides', 'Hosts', 'Host');
+  const fixed = [
+    find(host, 'Runtimes', 'Runtime'),
+    ...['Script', 'Namespace'].map((name) => {
+      const element = find(host, 'AllFormFactors', 'ExtensionPoint', name);
+      return find(element, 'SourceLocation') ?? element;
+    }),
+  ].map((element) => element?.attributes.resid);
+  for (const element of spoken)
+    if (fixed.includes(element.attributes.id)) problems.push(`${nameOf(element)} must be the same in every language`);
+  return problems;
+};
+
 const iconProblems = (root: Element, files: ManifestFiles): string[] => {
   const problems: string[] = [];
   const wanted = (what: string, url: string, size: number) => {
@@ -254,6 +297,7 @@ export const manifestProblems = (xml: string, files: ManifestFiles): string[] =>
     ...urlProblems(root),
     ...resourceProblems(root),
     ...runtimeProblems(root),
+    ...languageProblems(root),
     ...iconProblems(root, files),
   ];
 };

@@ -1,5 +1,6 @@
 import type { AnyFunction, ArgSpec } from '../functions/define';
 import { argumentHint, isRepeating, requiredCount } from '../functions/describe';
+import { ENGLISH, type Wording } from '../functions/words/wording';
 
 export interface ParameterMetadata {
   readonly name: string;
@@ -26,11 +27,11 @@ const isMatrix = (spec: ArgSpec): boolean => spec.kind === 'curve' || spec.kind 
 
 export const spills = ({ result }: AnyFunction): boolean => result.kind === 'row' || result.kind === 'block';
 
-const parametersOf = (fn: AnyFunction): ParameterMetadata[] => {
+const parametersOf = (fn: AnyFunction, wording: Wording): ParameterMetadata[] => {
   const required = requiredCount(fn);
   return Object.entries(fn.args as Record<string, ArgSpec>).map(([name, spec], i) => ({
     name,
-    description: argumentHint(spec),
+    description: argumentHint(spec, wording),
     type: 'any',
     ...(isMatrix(spec) && { dimensionality: 'matrix' }),
     ...(i >= required && { optional: true }),
@@ -41,16 +42,20 @@ const parametersOf = (fn: AnyFunction): ParameterMetadata[] => {
 /**
  * What Excel must know before it loads the functions. Every argument is `any`, because numbers with units are texts and
  * because messages about a wrong argument are ours. Errors must reach us: verdicts answer them with INCOMPLETE, and the
- * switch holds for all functions of the file. The id is what a workbook stores.
+ * switch holds for all functions of the file. The id is what a workbook stores. Only descriptions follow the language:
+ * one formula then reads the same to everybody who works on a plan.
  */
-export const customFunctionsMetadata = (functions: readonly AnyFunction[]): CustomFunctionsMetadata => ({
+export const customFunctionsMetadata = (
+  functions: readonly AnyFunction[],
+  wording: Wording = ENGLISH,
+): CustomFunctionsMetadata => ({
   allowCustomDataForDataTypeAny: true,
   allowErrorForDataTypeAny: true,
   functions: functions.map((fn) => ({
     id: fn.name,
     name: fn.name,
-    description: fn.summary,
-    parameters: parametersOf(fn),
+    description: wording.say(fn.summary),
+    parameters: parametersOf(fn, wording),
     result: spills(fn) ? { dimensionality: 'matrix' } : {},
   })),
 });

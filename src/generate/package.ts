@@ -86,7 +86,7 @@ const assemble = (dist: string, base: string, version: string): Map<string, Buff
     if (name === 'manifest.xml')
       files.set(name, Buffer.from(packagedManifest(content.toString('utf8'), base, version, moved)));
     else if (name.endsWith('.html')) files.set(name, Buffer.from(movedPage(content.toString('utf8'), moved)));
-    else if (name === 'functions.json')
+    else if (/^functions(\.\w+)?\.json$/.test(name))
       files.set(place, Buffer.from(content.toString('utf8').replaceAll('https://localhost:3000/', base)));
     else files.set(place, content);
   }

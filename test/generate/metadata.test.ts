@@ -5,7 +5,10 @@ import { generateCustomFunctionsMetadata } from 'custom-functions-metadata';
 import { defineFunction, type AnyFunction } from '../../src/functions/define';
 import { FUNCTIONS, NAMESPACE } from '../../src/functions/index';
 import { brokenPromises, grown, type Frozen } from '../../src/generate/frozen';
-import { customFunctionsMetadata } from '../../src/generate/metadata';
+import { LANGUAGES } from '../../src/core/language';
+import { loadWording } from '../../src/functions/words/load';
+import { functionsJson, functionsJsonName } from '../../src/generate/functions-json';
+import { customFunctionsMetadata, type CustomFunctionsMetadata } from '../../src/generate/metadata';
 import { jsdocStubs } from './jsdoc-stubs';
 
 /** One function with every kind of argument, so that the comparison does not depend on what the catalogue happens to use. */
@@ -68,13 +71,39 @@ describe('functions.json', () => {
     ]);
   });
 
-  it('describes every function and argument on one line that a tool tip can hold', () => {
-    for (const { description, parameters } of customFunctionsMetadata(FUNCTIONS).functions)
-      for (const text of [description, ...parameters.map((p) => p.description)]) {
+  it.each(LANGUAGES)(
+    'describes every function and argument in %s on one line that a tool tip can hold',
+    async (language) => {
+      const metadata = customFunctionsMetadata(FUNCTIONS, await loadWording(language));
+      const texts = metadata.functions.flatMap(({ description, parameters }) => [
+        description,
+        ...parameters.map((p) => p.description),
+      ]);
+      for (const text of texts) {
         expect(text).toMatch(/^[^\n@]+$/);
         expect(text).not.toContain('*/');
-        expect(text.length).toBeLessThanOrEqual(255);
       }
+      expect(texts.filter((text) => text.length > 255)).toEqual([]);
+    },
+  );
+
+  it('differs between languages in nothing but descriptions', async () => {
+    const files = await functionsJson();
+    expect(Object.keys(files).sort()).toEqual(LANGUAGES.map(functionsJsonName).sort());
+    const parsed = LANGUAGES.map(
+      (language) => JSON.parse(files[functionsJsonName(language)]!) as CustomFunctionsMetadata,
+    );
+    const [english, ...others] = parsed.map((metadata) => ({
+      ...metadata,
+      functions: metadata.functions.map((fn) => ({
+        ...fn,
+        description: '',
+        parameters: fn.parameters.map((parameter) => ({ ...parameter, description: '' })),
+      })),
+    }));
+    for (const other of others) expect(other).toEqual(english);
+    const first = parsed.map(({ functions }) => functions.map(({ description }) => description));
+    for (const other of first.slice(1)) other.forEach((text, i) => expect(text).not.toBe(first[0]![i]));
   });
 });
 

@@ -17,6 +17,7 @@ import { errorValueOf } from '../../engine/errors';
 import type { AnyFunction, ArgSpec, Block, Cell, CellError } from '../../functions/define';
 import { isRepeating, requiredCount } from '../../functions/describe';
 import { NAMESPACE } from '../../functions/index';
+import { ENGLISH, type Wording } from '../../functions/words/wording';
 import { describeArgument, exampleOf } from './function-help';
 
 const ERRORS = new Map<string, ErrorType>(Object.values(ErrorType).map((error) => [error, error]));
@@ -97,15 +98,15 @@ export const functionClasses = (functions: readonly AnyFunction[]): [FunctionCla
   functions.map((fn) => [hostFunction(fn), hostName(fn)]);
 
 /** What the grid shows while a person types one of our functions. */
-export const functionDescriptions = (functions: readonly AnyFunction[]): IFunctionInfo[] =>
+export const functionDescriptions = (functions: readonly AnyFunction[], wording: Wording = ENGLISH): IFunctionInfo[] =>
   functions.map((fn) => ({
     functionName: hostName(fn),
     functionType: FunctionType.User,
-    description: fn.summary,
-    abstract: fn.summary,
+    description: wording.say(fn.summary),
+    abstract: wording.say(fn.summary),
     functionParameter: Object.entries(fn.args as Record<string, ArgSpec>).map(([name, spec], i) => ({
       name,
-      detail: describeArgument(spec),
+      detail: describeArgument(spec, wording),
       example: exampleOf(fn, i),
       require: i < requiredCount(fn) ? 1 : 0,
       repeat: isRepeating(spec) ? 1 : 0,

@@ -23,6 +23,7 @@ import '@univerjs/preset-sheets-note/lib/index.css';
 import '@univerjs/preset-sheets-sort/lib/index.css';
 import '@univerjs/preset-sheets-table/lib/index.css';
 import { FUNCTIONS } from '../../functions/index';
+import { ENGLISH, type Wording } from '../../functions/words/wording';
 import { patchEngine } from './engine-patches';
 import { functionClasses, functionDescriptions } from './functions';
 import type { Host } from './host';
@@ -45,8 +46,8 @@ const ACCENT = {
 /** A table looks as its cells were formatted: no paint of the grid's own. */
 const PLAIN_TABLE = { name: 'chan-plain', style: {} };
 
-/** Builds the spreadsheet inside the element with this id. It has no workbook yet. */
-export const createGrid = (container: string): Host => {
+/** Builds the spreadsheet inside the element with this id; its help on our functions is in the words given. It has no workbook yet. */
+export const createGrid = (container: string, wording: Wording = ENGLISH): Host => {
   const univer = new Univer({
     theme: { ...defaultTheme, primary: ACCENT },
     locale: LocaleType.EN_US,
@@ -73,7 +74,7 @@ export const createGrid = (container: string): Host => {
       footer: { statisticBar: false, menus: false, zoomSlider: false },
       formula: {
         function: functionClasses(FUNCTIONS),
-        description: functionDescriptions(FUNCTIONS),
+        description: functionDescriptions(FUNCTIONS, wording),
         initialFormulaComputing: CalculationMode.FORCED,
       },
     }),

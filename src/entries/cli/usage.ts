@@ -9,6 +9,7 @@ export const USAGE = `channelwright: plan vibration measurement channels and pro
       --mapping FILE             say which column holds what, as JSON
   channelwright eval FORMULA…    work out worksheet formulas (or one per line of the input); --json
   channelwright functions        list the worksheet functions; --json for all there is to know of them
+      --language LANG            describe them in en, de or fr; names stay as they are
   channelwright template FILE    write an empty plan workbook
   channelwright help             this page; --version for the version
 

@@ -114,5 +114,5 @@ export const thermal: Translations = {
   'Three columns: name, lower limit, upper limit in °C; a range text in the second is enough. Empty rows are passed over.':
     'Drei Spalten: Name, untere Grenze, obere Grenze in °C; ein Bereichstext in der zweiten genügt. Leere Zeilen werden übergangen.',
   'One row per part: name, verdict, the margin or what it lacks.':
-    'Eine Zeile je Teil: Name, Bewertung, der Abstand oder was fehlt.',
+    'Eine Zeile je Teil: Name, Urteil, der Abstand oder was fehlt.',
 };

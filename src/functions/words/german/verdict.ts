@@ -4,7 +4,7 @@ export const verdict: Translations = {
   'PASS, WARN, FAIL or INCOMPLETE for a number that must be large enough.':
     'PASS, WARN, FAIL oder INCOMPLETE für eine Zahl, die groß genug sein muss.',
   'The number to judge; a blank, text or error is INCOMPLETE.':
-    'Die zu bewertende Zahl; leer, Text oder Fehlerwert ergibt INCOMPLETE.',
+    'Die zu beurteilende Zahl; leer, Text oder Fehlerwert ergibt INCOMPLETE.',
   'Smallest number that passes.': 'Kleinste Zahl, die besteht.',
   'Smallest number that only warns; blank: there is no WARN.':
     'Kleinste Zahl, die nur eine Warnung ergibt; leer: Es gibt kein WARN.',
@@ -14,11 +14,11 @@ export const verdict: Translations = {
   'Largest number that passes.': 'Größte Zahl, die besteht.',
   'Largest number that only warns; blank: there is no WARN.':
     'Größte Zahl, die nur eine Warnung ergibt; leer: Es gibt kein WARN.',
-  'The worst of several verdicts.': 'Die schlechteste von mehreren Bewertungen.',
+  'The worst of several verdicts.': 'Das schlechteste von mehreren Urteilen.',
   'Verdict cells or ranges; a blank, an error or any other word counts as INCOMPLETE.':
-    'Zellen oder Bereiche mit Bewertungen; leer, Fehlerwert oder jedes andere Wort zählt als INCOMPLETE.',
+    'Zellen oder Bereiche mit Urteilen; leer, Fehlerwert oder jedes andere Wort zählt als INCOMPLETE.',
   'Verdict on a thermal deviation band and on the temperature limits of sensor, mount and cable.':
-    'Bewertung des Abweichungsbands mit der Temperatur und der Temperaturgrenzen von Aufnehmer, Ankopplung und Kabel.',
+    'Urteil über das Abweichungsband mit der Temperatur und die Temperaturgrenzen von Aufnehmer, Ankopplung und Kabel.',
   'Lowest temperature needed.': 'Tiefste benötigte Temperatur.',
   'Lower operating limit of the sensor.': 'Untere Betriebsgrenze des Aufnehmers.',
   'Upper operating limit of the sensor.': 'Obere Betriebsgrenze des Aufnehmers.',
@@ -27,7 +27,7 @@ export const verdict: Translations = {
   'Lower limit of the cable; blank: not limited.': 'Untere Grenze des Kabels; leer: nicht begrenzt.',
   'Upper limit of the cable; blank: not limited.': 'Obere Grenze des Kabels; leer: nicht begrenzt.',
   'Verdict on a needed frequency band against the usable span and a wider one.':
-    'Bewertung eines benötigten Frequenzbands gegen den nutzbaren Bereich und einen weiteren.',
+    'Urteil über ein benötigtes Frequenzband gegen den nutzbaren Bereich und einen weiteren.',
   'Low end of the usable span in Hz; #NUM! means that the span is empty.':
     'Unteres Ende des nutzbaren Bereichs in Hz; #NUM! (deutsch #ZAHL!) bedeutet, dass kein Bereich bleibt.',
   'High end of the usable span in Hz.': 'Oberes Ende des nutzbaren Bereichs in Hz.',
@@ -39,7 +39,7 @@ export const verdict: Translations = {
   'Mode of the input.': 'Betriebsart des Eingangs.',
   'PASS, FAIL or INCOMPLETE.': 'PASS, FAIL oder INCOMPLETE.',
   'Checks every row of a channel list against the lists it names: numbers, verdicts and reasons.':
-    'Prüft jede Zeile einer Kanalliste gegen die Listen, die sie nennt: Zahlen, Bewertungen und Gründe.',
+    'Prüft jede Zeile einer Kanalliste gegen die Listen, die sie nennt: Zahlen, Urteile und Gründe.',
   'The channel list with its heading row.': 'Die Kanalliste mit ihrer Kopfzeile.',
   'The sensor list with its heading row.': 'Die Aufnehmerliste mit ihrer Kopfzeile.',
   'The mount list with its heading row.': 'Die Liste der Ankopplungen mit ihrer Kopfzeile.',
@@ -47,18 +47,18 @@ export const verdict: Translations = {
   'The input list with its heading row.': 'Die Liste der Eingänge mit ihrer Kopfzeile.',
   'The limits with their heading row; blank: the defaults.': 'Die Grenzwerte mit ihrer Kopfzeile; leer: die Vorgaben.',
   'A heading row and one row for each row of the list; a blank row stays blank. What cannot be computed is blank and makes its verdict INCOMPLETE.':
-    'Eine Kopfzeile und eine Zeile je Zeile der Liste; eine leere Zeile bleibt leer. Was nicht berechnet werden kann, ist leer und macht seine Bewertung INCOMPLETE.',
+    'Eine Kopfzeile und eine Zeile je Zeile der Liste; eine leere Zeile bleibt leer. Was nicht berechnet werden kann, ist leer und macht sein Urteil INCOMPLETE.',
   'One short text for a channel row: what keeps it from a PASS, worst first, and what would help.':
     'Ein kurzer Text für eine Kanalzeile: was sie von PASS trennt, das Schlimmste zuerst, und was helfen würde.',
-  'Verdict of the level.': 'Bewertung des Pegels.',
+  'Verdict of the level.': 'Urteil über den Pegel.',
   'Signal to noise.': 'Rauschabstand.',
-  'Verdict of the mass loading.': 'Bewertung der Massenbelastung.',
+  'Verdict of the mass loading.': 'Urteil über die Massenbelastung.',
   'Mass ratio.': 'Massenverhältnis.',
   'Heaviest sensor that passes.': 'Schwerster Aufnehmer, der besteht.',
-  'Verdict of the thermal deviation.': 'Bewertung der Abweichung mit der Temperatur.',
+  'Verdict of the thermal deviation.': 'Urteil über die Abweichung mit der Temperatur.',
   'Lowest deviation.': 'Kleinste Abweichung.',
   'Highest deviation.': 'Größte Abweichung.',
-  'Verdict of the frequency span.': 'Bewertung des Frequenzbereichs.',
+  'Verdict of the frequency span.': 'Urteil über den Frequenzbereich.',
   'Lower end of the span.': 'Unteres Ende des Bereichs.',
   'Upper end of the span.': 'Oberes Ende des Bereichs.',
   'Limit of the signal to noise.': 'Grenze des Rauschabstands.',
@@ -74,7 +74,7 @@ export const verdict: Translations = {
   'The cells, in the order of the names.': 'Die Zellen, in der Reihenfolge der Namen.',
   'Names joined by commas; empty when nothing is missing.': 'Namen, durch Komma verbunden; leer, wenn nichts fehlt.',
   'Verdict on the false output of a temperature ramp beside the lowest level.':
-    'Bewertung des falschen Signals einer Temperaturänderung neben dem kleinsten Pegel.',
+    'Urteil über das falsche Signal einer Temperaturänderung neben dem kleinsten Pegel.',
   'False output of the ramp, as by THERMAL.RAMP.': 'Falsches Signal der Temperaturänderung, wie aus THERMAL.RAMP.',
   'Lowest level that must be read.': 'Kleinster Pegel, der gemessen werden muss.',
 };
