@@ -96,12 +96,26 @@ const standsAlready = (
 /** Everything that one press of "Check" changes on the sheet: our columns and nothing else. */
 export const checkChanges = (tables: PlanTables, content: SheetContent): readonly Change[] => {
   const { sheet, firstRow, lastRow, skippedRows, listObject } = tables.channels;
-  const { column, headingRow, clear, isThere } = placeOwnBlock(tables, content);
-  const rows = lastRow - firstRow + 1;
+  const { column, isThere } = placeOwnBlock(tables, content);
   const skipped = new Set(skippedRows);
   const blank = OWN_COLUMNS.map(() => null);
   const write = rowWriter(tables, column);
-  const formulas = Array.from({ length: rows }, (_, i) => (skipped.has(firstRow + i) ? blank : write(firstRow + i)));
+  const cells = Array.from({ length: lastRow - firstRow + 1 }, (_, i) =>
+    skipped.has(firstRow + i) ? blank : write(firstRow + i),
+  );
+  const stands = isThere && listObject !== undefined && standsAlready(content, firstRow, column, cells);
+  return changesWith<Change>(tables, content, stands ? [] : [{ kind: 'cells', sheet, row: firstRow, column, cells }]);
+};
+
+/** The same around cells that somebody else writes in the rows of the block. */
+export const changesWith = <C>(
+  tables: PlanTables,
+  content: SheetContent,
+  cells: readonly C[],
+): readonly (Change | C)[] => {
+  const { sheet, firstRow, lastRow } = tables.channels;
+  const { column, headingRow, clear, isThere } = placeOwnBlock(tables, content);
+  const rows = lastRow - firstRow + 1;
   const block = (at: number, height: number, first = 0, width = OWN_COLUMNS.length) => ({
     row: at,
     column: column + first,
@@ -125,9 +139,7 @@ export const checkChanges = (tables: PlanTables, content: SheetContent): readonl
     ...tableGrowth(tables, content, column + OWN_COLUMNS.length),
     // A table takes a heading that is written again for a renaming.
     ...(isThere ? [] : [headings]),
-    ...(isThere && listObject !== undefined && standsAlready(content, firstRow, column, formulas)
-      ? []
-      : [{ kind: 'cells', sheet, row: firstRow, column, cells: formulas } as const]),
+    ...cells,
     { kind: 'look', sheet, range: block(headingRow, 1), look: HEADER_LOOK },
     {
       kind: 'look',

@@ -136,12 +136,17 @@ const WRITERS: Readonly<Record<OwnKey, Writer>> = {
   },
 };
 
+/** Our formulas of any channel row, in the order of OWN_COLUMNS, with ROW_NUMBER in place of the row's 1-based number. */
+export const rowFormulas = (tables: PlanTables, ownColumn: number): string[] => {
+  const from = rowSources(tables, ownColumn);
+  return OWN_KEYS.map((key) => `=${WRITERS[key](from)}`);
+};
+
 /**
  * Writes our cells of a channel row (0-based), in the order of OWN_COLUMNS: readable formulas that refer to the row and
  * look properties up. All rows have the same formulas but for the row's number, so they are worked out once.
  */
 export const rowWriter = (tables: PlanTables, ownColumn: number): ((row: number) => string[]) => {
-  const from = rowSources(tables, ownColumn);
-  const pieces = OWN_KEYS.map((key) => `=${WRITERS[key](from)}`.split(ROW_NUMBER));
+  const pieces = rowFormulas(tables, ownColumn).map((formula) => formula.split(ROW_NUMBER));
   return (row) => pieces.map((parts) => parts.join(String(row + 1)));
 };

@@ -1,5 +1,8 @@
 import { utf8 } from './xml-text';
 
+/** Up to here copying byte by byte is faster than making a view. */
+const SHORT = 48;
+
 /** Bytes that grow at the end. */
 export class ByteSink {
   private bytes: Uint8Array;
@@ -12,8 +15,23 @@ export class ByteSink {
   copy(source: Uint8Array, from: number, to: number): void {
     if (to <= from) return;
     this.reserve(to - from);
-    this.bytes.set(source.subarray(from, to), this.length);
+    const { bytes } = this;
+    if (to - from > SHORT) bytes.set(source.subarray(from, to), this.length);
+    else for (let at = from, n = this.length; at < to; at++) bytes[n++] = source[at]!;
     this.length += to - from;
+  }
+
+  /** A whole number from 0 on. */
+  number(n: number): void {
+    this.reserve(16);
+    let digits = 1;
+    for (let power = 10; power <= n; power *= 10) digits++;
+    let rest = n;
+    for (let at = this.length + digits - 1; at >= this.length; at--) {
+      this.bytes[at] = 48 + (rest % 10);
+      rest = Math.floor(rest / 10);
+    }
+    this.length += digits;
   }
 
   text(text: string): void {

@@ -1,5 +1,7 @@
 import { isCellError, type Cell } from '../../functions/define';
-import { cellAddress, rangeAddress } from '../../workbook/address';
+import { cellAddress, columnLetters, rangeAddress } from '../../workbook/address';
+import type { ByteSink } from './byte-sink';
+import type { FormulaShape } from './formula-shape';
 import type { CellInput } from './sheet-effects';
 import { escapeXml, writeCellText } from './xml-text';
 
@@ -22,12 +24,23 @@ export function cellXml(place: CellPlace, input: CellInput | null, metadata: () 
       return `${open} t="inlineStr"><${p}is>${textXml(input.value, p)}</${p}is>${close}`;
     return `${open}${valueType(input.value)}>${valueXml(input.value, p)}${close}`;
   }
+  const formula = (text: string | FormulaShape): string => escapeXml(typeof text === 'string' ? text : text.text(row));
   const cached = `${valueXml(input.value ?? null, p)}${close}`;
   const type = valueType(input.value ?? null);
   if (input.kind === 'spilled') return `${open}${type}>${cached}`;
-  if (!input.spill) return `${open}${type}><${p}f>${escapeXml(input.formula)}</${p}f>${cached}`;
+  if (!input.spill) return `${open}${type}><${p}f>${formula(input.formula)}</${p}f>${cached}`;
   const ref = rangeAddress({ row, column, ...input.spill });
-  return `${open}${type} cm="${metadata()}"><${p}f t="array" ref="${ref}">${escapeXml(input.formula)}</${p}f>${cached}`;
+  return `${open}${type} cm="${metadata()}"><${p}f t="array" ref="${ref}">${formula(input.formula)}</${p}f>${cached}`;
+}
+
+/** The same as `cellXml` for a formula that many rows have, straight into the sink. */
+export function writeShaped(sink: ByteSink, place: CellPlace, shape: FormulaShape, value: Cell): void {
+  const { row, column, style, prefix: p } = place;
+  sink.text(`<${p}c r="${columnLetters(column)}`);
+  sink.number(row + 1);
+  sink.text(`"${style > 0 ? ` s="${style}"` : ''}${valueType(value)}><${p}f>`);
+  shape.write(sink, row);
+  sink.text(`</${p}f>${valueXml(value, p)}</${p}c>`);
 }
 
 export function textXml(text: string, p: string): string {

@@ -1,10 +1,11 @@
-import type { Block, Cell } from '../../functions/define';
+import { isCellError, type Block, type Cell } from '../../functions/define';
 import { cellAddress } from '../../workbook/address';
 import type { Change, RangeAddress } from '../../workbook/port';
 import type { FormulaNames } from './formula-names';
 import { CELL_TEXT, FORMULA_TEXT, LAST_COLUMN, LAST_ROW } from './limits';
 import { refuse } from './refuse';
-import type { CellInput, Effect } from './sheet-effects';
+import { FormulaShape } from './formula-shape';
+import type { CellInput, Effect, WriteEffect } from './sheet-effects';
 
 /** A formula as people read it, with '=', and the value it has; a block of values when it fills more than its own cell. */
 export interface FormulaCell {
@@ -13,9 +14,21 @@ export interface FormulaCell {
 }
 export type FileCell = number | string | boolean | null | FormulaCell;
 
+/** Rows that are worked out one by one while the sheet is written, so that long lists need no room in memory. */
+export interface FileRowsChange extends RangeAddress {
+  readonly kind: 'rows';
+  readonly sheet: string;
+  /** Formulas as people read them, one per column, with `rowMark` in place of the number of the row; or values only. */
+  readonly formulas?: { readonly texts: readonly string[]; readonly rowMark: string };
+  /** Values of a row (0-based); undefined for a row that stays empty. Asked more than once. */
+  valuesOf(row: number): readonly Cell[] | undefined;
+}
+
 type CellsChange = Extract<Change, { kind: 'cells' }>;
 export type FileChange =
-  Exclude<Change, CellsChange> | (Omit<CellsChange, 'cells'> & { readonly cells: readonly (readonly FileCell[])[] });
+  | Exclude<Change, CellsChange>
+  | (Omit<CellsChange, 'cells'> & { readonly cells: readonly (readonly FileCell[])[] })
+  | FileRowsChange;
 export type FileCellsChange = Extract<FileChange, { kind: 'cells' }>;
 
 /** Only places that a sheet has can be changed. */
@@ -40,7 +53,7 @@ export function cellEffects(change: FileCellsChange, names: FormulaNames): Effec
   const inputs = cells.map((line, r) =>
     line.map((cell, c) => {
       const at = { row: row + r, column: column + c };
-      const input = inputOf(cell, `${cellAddress(at.row, at.column)} of sheet ${sheet}`, names);
+      const input = inputOf(cell, () => `${cellAddress(at.row, at.column)} of sheet ${sheet}`, names);
       if (input?.kind === 'formula' && input.spill) {
         const spill = spillEffect(at, (cell as { value: Block }).value);
         checkPlace(sheet, spill.range);
@@ -49,17 +62,69 @@ export function cellEffects(change: FileCellsChange, names: FormulaNames): Effec
       return input;
     }),
   );
-  return [{ kind: 'write', range, cells: inputs }, ...spills];
+  return [blockEffect(range, inputs), ...spills];
 }
 
-function inputOf(cell: FileCell, where: string, names: FormulaNames): CellInput | null {
+/** About the size of a cell with a formula. */
+const CELL_BYTES = 192;
+
+const blockEffect = (
+  range: RangeAddress,
+  cells: readonly (readonly (CellInput | null | undefined)[])[],
+  spills = false,
+): WriteEffect => ({
+  kind: 'write',
+  range,
+  inputAt: (row, column) => cells[row - range.row]?.[column - range.column],
+  spills,
+  bytes: range.rows * range.columns * CELL_BYTES,
+});
+
+/** Rows with the same formulas as one effect, which makes what a row holds when it is asked for it. */
+export function rowsEffect(change: FileRowsChange, names: FormulaNames): Effect {
+  const { sheet, row: firstRow, column: firstColumn, rows, columns, formulas } = change;
+  const range = { row: firstRow, column: firstColumn, rows, columns };
+  checkPlace(sheet, range);
+  const lastRow = firstRow + rows - 1;
+  const shapes = formulas?.texts.map((text, c) => {
+    const shape = new FormulaShape(names.write(text.replace(/^=/, '')).split(formulas.rowMark));
+    if (shape.text(lastRow).length > FORMULA_TEXT)
+      refuse(
+        'too-large',
+        `The formula for cell ${cellAddress(lastRow, firstColumn + c)} of sheet ${sheet} has more than ${FORMULA_TEXT} characters.`,
+      );
+    return shape;
+  });
+  const rowOf = (row: number): readonly (CellInput | null)[] | undefined =>
+    change.valuesOf(row)?.map((value, c): CellInput | null => {
+      const shape = shapes?.[c];
+      if (shape) return { kind: 'formula', formula: shape, value };
+      if (value === null || isCellError(value)) return null;
+      const where = (): string => `${cellAddress(row, firstColumn + c)} of sheet ${sheet}`;
+      return inputOf(value, where, names);
+    });
+  let known = -1;
+  let inputs: readonly (CellInput | null)[] | undefined;
+  return {
+    kind: 'write',
+    range,
+    inputAt(row, column) {
+      if (row !== known) inputs = rowOf((known = row));
+      return inputs?.[column - firstColumn] ?? null;
+    },
+    spills: false,
+    bytes: rows * (shapes ? shapes.reduce((sum, { bytes }) => sum + bytes + 64, 0) : columns * CELL_BYTES),
+  };
+}
+
+function inputOf(cell: FileCell, where: () => string, names: FormulaNames): CellInput | null {
   if (cell === null) return null;
   const isText = typeof cell === 'string';
   if (typeof cell === 'object' || (isText && cell.startsWith('=') && cell.length > 1)) {
     const given: FormulaCell = typeof cell === 'object' ? cell : { formula: cell as string };
     const formula = names.write(given.formula.replace(/^=/, ''));
     if (formula.length > FORMULA_TEXT)
-      refuse('too-large', `The formula for cell ${where} has more than ${FORMULA_TEXT} characters.`);
+      refuse('too-large', `The formula for cell ${where()} has more than ${FORMULA_TEXT} characters.`);
     if (!isBlock(given.value)) return { kind: 'formula', formula, value: given.value };
     const rows = given.value.length;
     const columns = given.value[0]?.length ?? 0;
@@ -69,7 +134,7 @@ function inputOf(cell: FileCell, where: string, names: FormulaNames): CellInput 
       : { kind: 'formula', formula, value };
   }
   if (isText && cell.length > CELL_TEXT)
-    refuse('too-large', `The text for cell ${where} has more than ${CELL_TEXT} characters.`);
+    refuse('too-large', `The text for cell ${where()} has more than ${CELL_TEXT} characters.`);
   return { kind: 'constant', value: cell };
 }
 
@@ -79,5 +144,5 @@ function spillEffect(at: { row: number; column: number }, values: Block): Effect
   const cells = values.map((line, r) =>
     line.map((value, c): CellInput | undefined => (r === 0 && c === 0 ? undefined : { kind: 'spilled', value })),
   );
-  return { kind: 'write', range: { ...at, rows: cells.length, columns: cells[0]!.length }, cells };
+  return blockEffect({ ...at, rows: cells.length, columns: cells[0]!.length }, cells, true);
 }

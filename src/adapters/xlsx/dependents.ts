@@ -24,9 +24,10 @@ export function dependentsOf(
     walkSheet(pkg.read(part), part, {
       cell(cell) {
         if (!cell.formula || found.length >= MOST_REPORTED) return;
+        if (cell.formula.type === 'shared') shared.expand(cell.formula, cell.row, cell.column);
+        if (touched.some(({ sheet, range }) => sheet === name && holds(range, cell.row, cell.column))) return;
         const formula = shared.expand(cell.formula, cell.row, cell.column);
         if (names.isOwn(formula)) return;
-        if (touched.some(({ sheet, range }) => sheet === name && holds(range, cell.row, cell.column))) return;
         const reads = referencesIn(formula).some((reference) =>
           touched.some(
             ({ sheet, range }) =>

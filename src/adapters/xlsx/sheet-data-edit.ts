@@ -3,10 +3,11 @@ import type { CellLook } from '../../workbook/port';
 import { ArrayBlocks } from './array-blocks';
 import { ByteSink } from './byte-sink';
 import { cellAddress } from '../../workbook/address';
-import { cellXml } from './cell-xml';
+import { cellXml, writeShaped } from './cell-xml';
+import type { FormulaShape } from './formula-shape';
 import { shiftFormula } from './formula-text';
 import { refuse } from './refuse';
-import { EffectSweep, filledColumns, resolve, type CellInput, type CellState, type Effect } from './sheet-effects';
+import { EffectSweep, inputOf, RowPlan, type CellInput, type ColumnPlan, type Effect } from './sheet-effects';
 import { cellValue, SharedFormulas, type ReadContext } from './sheet-read';
 import type { CellRecord, RowRecord } from './sheet-walk';
 import type { XmlScanner } from './xml-scan';
@@ -32,7 +33,7 @@ export class SheetDataEdit {
   private readonly newRows: readonly number[];
   private nextNewRow = 0;
   private lastRow = -1;
-  private effects: readonly Effect[] = [];
+  private plan = new RowPlan([]);
   private columns: readonly number[] = [];
   private nextColumn = 0;
   private rowStyle: number | undefined;
@@ -52,7 +53,7 @@ export class SheetDataEdit {
     private readonly existing: ReadonlySet<number> | undefined,
     private copied: number,
   ) {
-    this.sink = new ByteSink(bytes.length + writtenCells(effects) * CELL_BYTES);
+    this.sink = new ByteSink(bytes.length + writtenBytes(effects));
     this.sweep = new EffectSweep(effects);
     this.newRows = this.sweep.rows();
     this.arrays = new ArrayBlocks(context.sheet);
@@ -77,12 +78,13 @@ export class SheetDataEdit {
     while ((this.columns[this.nextColumn] ?? Infinity) < cell.column)
       this.newCell(cell.row, this.columns[this.nextColumn++]!, cell.start);
     if (this.columns[this.nextColumn] === cell.column) this.nextColumn++;
-    const state = this.effects.length > 0 ? resolve(this.effects, cell.row, cell.column) : undefined;
-    const freed = state?.input === undefined && this.arrays.isFreed(cell.row, cell.column);
+    const plan = this.plan.at(cell.column);
+    const asked = plan && inputOf(plan, cell.row, cell.column);
+    const freed = asked === undefined && this.arrays.isFreed(cell.row, cell.column);
     const behindGap = this.gap && !cell.hasReference;
     this.gap = false;
-    if (freed) this.editCell(cell, { resetStyle: false, look: undefined, ...state, input: null }, behindGap);
-    else if (state) this.editCell(cell, state, behindGap);
+    if (freed) this.editCell(cell, plan ?? UNPLANNED, null, behindGap);
+    else if (plan) this.editCell(cell, plan, asked, behindGap);
     else {
       if (behindGap) this.nameCell(cell);
       this.adoptOrphan(cell);
@@ -115,11 +117,8 @@ export class SheetDataEdit {
   }
 
   private enterRow(row: number): void {
-    const effects = this.sweep.touching(row);
-    if (effects !== this.effects) {
-      this.effects = effects;
-      this.columns = filledColumns(effects);
-    }
+    this.plan = this.sweep.touching(row);
+    this.columns = this.plan.columns;
     this.nextColumn = 0;
     this.gap = false;
   }
@@ -143,20 +142,41 @@ export class SheetDataEdit {
   }
 
   private newCell(row: number, column: number, at: number): void {
-    const text = this.newCellText(row, column);
-    if (text === '') return;
+    const plan = this.plan.at(column);
+    const input = plan && inputOf(plan, row, column);
+    if (!plan || (!input && !plan.look)) return;
     this.upTo(at);
-    this.sink.text(text);
+    this.writeCell(row, column, this.newStyle(plan, column), this.claimed(row, column, input ?? null));
   }
 
   private newCellText(row: number, column: number): string {
-    const state = resolve(this.effects, row, column);
-    if (!state || (!state.input && !state.look)) return '';
-    if (state.input) this.arrays.claim(row, column, false);
-    const inherited = this.inheritedStyle(column);
-    const style = state.look ? this.context.styleFor(inherited, state.look) : inherited;
-    if (state.input?.kind === 'formula') this.formulasChanged = true;
-    return this.xml(row, column, style, state.input ?? null);
+    const plan = this.plan.at(column);
+    const input = plan && inputOf(plan, row, column);
+    if (!plan || (!input && !plan.look)) return '';
+    return this.xml(row, column, this.newStyle(plan, column), this.claimed(row, column, input ?? null));
+  }
+
+  private claimed(row: number, column: number, input: CellInput | null): CellInput | null {
+    if (input) this.arrays.claim(row, column, false);
+    if (input?.kind === 'formula') this.formulasChanged = true;
+    return input;
+  }
+
+  private newStyle(plan: ColumnPlan, column: number): number {
+    return this.styled(plan, this.inheritedStyle(column));
+  }
+
+  private styled({ look, styles }: ColumnPlan, base: number): number {
+    if (!look) return base;
+    let style = styles.get(base);
+    if (style === undefined) styles.set(base, (style = this.context.styleFor(base, look)));
+    return style;
+  }
+
+  private writeCell(row: number, column: number, style: number, input: CellInput | null): void {
+    if (input?.kind === 'formula' && typeof input.formula !== 'string' && !input.spill)
+      writeShaped(this.sink, { row, column, style, prefix: this.prefix }, input.formula, input.value ?? null);
+    else this.sink.text(this.xml(row, column, style, input));
   }
 
   private inheritedStyle(column: number): number {
@@ -167,23 +187,23 @@ export class SheetDataEdit {
     return cellXml({ row, column, style, prefix: this.prefix }, input, () => this.context.spillMetadata());
   }
 
-  private editCell(cell: CellRecord, state: CellState, behindGap: boolean): void {
+  private editCell(cell: CellRecord, plan: ColumnPlan, asked: CellInput | null | undefined, behindGap: boolean): void {
+    const { resetStyle } = plan;
     const inherited = this.inheritedStyle(cell.column);
-    const base = state.resetStyle ? inherited : cell.style;
-    const style = state.look ? this.context.styleFor(base, state.look) : base;
-    const input = state.input === undefined ? undefined : this.accept(cell, state);
-    if (input === undefined || this.isSame(cell, input, state)) return this.restyle(cell, style, behindGap);
+    const style = this.styled(plan, resetStyle ? inherited : cell.style);
+    const input = asked === undefined ? undefined : this.accept(cell, asked, resetStyle);
+    if (input === undefined || this.isSame(cell, input, resetStyle)) return this.restyle(cell, style, behindGap);
     if (cell.formula || input?.kind === 'formula') this.formulasChanged = true;
     if (cell.formula?.type === 'shared' && cell.formula.text !== '')
       this.orphaned.set(cell.formula.shared ?? '', { text: cell.formula.text, row: cell.row, column: cell.column });
     this.upTo(cell.start);
     this.copied = cell.end;
-    if (input === null && style === (state.resetStyle ? inherited : 0)) this.gap = true;
-    else this.sink.text(this.xml(cell.row, cell.column, style, input));
+    if (input === null && style === (resetStyle ? inherited : 0)) this.gap = true;
+    else this.writeCell(cell.row, cell.column, style, input);
   }
 
   /** What the cell is to hold, after all refusals. The same formula, not computed yet, keeps the value it had. */
-  private accept(cell: CellRecord, { input = null, resetStyle }: CellState): CellInput | null {
+  private accept(cell: CellRecord, input: CellInput | null, resetStyle: boolean): CellInput | null {
     const { row, column } = cell;
     const isFilled = cell.hasValue || cell.formula !== undefined;
     if (isFilled && input?.kind === 'spilled' && !resetStyle && !this.arrays.isFreed(row, column))
@@ -193,12 +213,15 @@ export class SheetDataEdit {
     return unknown && this.hasFormula(cell, input.formula) ? { ...input, value: cellValue(cell, this.context) } : input;
   }
 
-  private hasFormula(cell: CellRecord, formula: string): boolean {
-    if (!cell.formula || cell.formula.type === 'array' || cell.formula.type === 'dataTable') return false;
-    return this.shared.expand(cell.formula, cell.row, cell.column) === formula;
+  private hasFormula(cell: CellRecord, formula: string | FormulaShape): boolean {
+    const there = cell.formula;
+    if (!there || there.type === 'array' || there.type === 'dataTable') return false;
+    if (typeof formula === 'string') return this.shared.expand(there, cell.row, cell.column) === formula;
+    if (there.type === '' && formula.isWritten(there.bytes, there.from, there.to, cell.row)) return true;
+    return this.shared.expand(there, cell.row, cell.column) === formula.text(cell.row);
   }
 
-  private isSame(cell: CellRecord, input: CellInput | null, { resetStyle }: CellState): boolean {
+  private isSame(cell: CellRecord, input: CellInput | null, resetStyle: boolean): boolean {
     if (input === null) return !resetStyle && !cell.hasValue && cell.formula === undefined;
     if (input.kind === 'formula') {
       if (input.spill || !this.hasFormula(cell, input.formula)) return false;
@@ -252,10 +275,11 @@ export class SheetDataEdit {
   }
 }
 
-/** About the size of a cell with a formula, for a first guess of how much room the result needs. */
-const CELL_BYTES = 192;
-const writtenCells = (effects: readonly Effect[]): number =>
-  effects.reduce((sum, { kind, range }) => sum + (kind === 'write' ? range.rows * range.columns : 1), 8);
+const UNPLANNED: ColumnPlan = { writes: [], resetStyle: false, look: undefined, styles: new Map() };
+
+/** A first guess of how much room the result needs. */
+const writtenBytes = (effects: readonly Effect[]): number =>
+  effects.reduce((sum, effect) => sum + (effect.kind === 'write' ? effect.bytes : 0), 1024);
 
 function sameValue(a: Cell, b: Cell): boolean {
   if (typeof a === 'object' && typeof b === 'object' && a && b) return a.error === b.error;

@@ -1,13 +1,15 @@
 import type { Cell } from '../../functions/define';
 import type { CellLook, RangeAddress } from '../../workbook/port';
 import { holds } from './cell-reference';
+import type { FormulaShape } from './formula-shape';
 
 /** What a cell shall hold. Formulas are in stored form, without '='. */
 export type CellInput =
   | { readonly kind: 'constant'; readonly value: number | string | boolean }
   | {
       readonly kind: 'formula';
-      readonly formula: string;
+      /** A shape when other rows have the same formula but for the number of the row. */
+      readonly formula: string | FormulaShape;
       /** Undefined when it has not been computed yet. */
       readonly value: Cell | undefined;
       /** Size of the block that the formula fills; absent for one cell. */
@@ -16,11 +18,20 @@ export type CellInput =
   /** A cell filled from the formula of another cell. */
   | { readonly kind: 'spilled'; readonly value: Cell };
 
-export type Effect = { readonly range: RangeAddress } & (
-  | { readonly kind: 'write'; readonly cells: readonly (readonly (CellInput | null | undefined)[])[] }
-  | { readonly kind: 'clear' }
-  | { readonly kind: 'look'; readonly look: CellLook }
-);
+export interface WriteEffect {
+  readonly kind: 'write';
+  readonly range: RangeAddress;
+  /** Asked when the cell is written and only for cells of the range; undefined leaves the content, null empties it. */
+  inputAt(row: number, column: number): CellInput | null | undefined;
+  /** True when it fills cells from the formula of another cell. */
+  readonly spills: boolean;
+  /** About how much room the written cells take, in bytes. */
+  readonly bytes: number;
+}
+export type Effect =
+  | WriteEffect
+  | { readonly kind: 'clear'; readonly range: RangeAddress }
+  | { readonly kind: 'look'; readonly range: RangeAddress; readonly look: CellLook };
 
 /** What all effects together ask of one cell. An undefined input leaves the content, null empties it. */
 export interface CellState {
@@ -29,32 +40,73 @@ export interface CellState {
   readonly look: CellLook | undefined;
 }
 
-export function resolve(effects: readonly Effect[], row: number, column: number): CellState | undefined {
-  let input: CellInput | null | undefined;
+/** What the effects ask of one column, the same for all rows that they touch together. */
+export interface ColumnPlan extends Omit<CellState, 'input'> {
+  /** Later ones first; those before a clearing are left out. */
+  readonly writes: readonly WriteEffect[];
+  /** Cell styles with the look laid over them, by the style below. */
+  readonly styles: Map<number, number>;
+}
+
+function planColumn(effects: readonly Effect[], column: number): ColumnPlan | undefined {
+  let writes: WriteEffect[] = [];
   let resetStyle = false;
   let look: CellLook | undefined;
   let touched = false;
   for (const effect of effects) {
-    if (!holds(effect.range, row, column)) continue;
+    const { range } = effect;
+    if (column < range.column || column >= range.column + range.columns) continue;
     touched = true;
     if (effect.kind === 'look') look = look ? { ...look, ...effect.look } : effect.look;
     else if (effect.kind === 'clear') {
-      input = null;
+      writes = [];
       resetStyle = true;
       look = undefined;
-    } else {
-      const asked = effect.cells[row - effect.range.row]?.[column - effect.range.column];
-      if (asked !== undefined) input = asked;
-    }
+    } else writes.unshift(effect);
   }
-  return touched ? { input, resetStyle, look } : undefined;
+  return touched ? { writes, resetStyle, look, styles: new Map() } : undefined;
+}
+
+export function inputOf({ writes, resetStyle }: ColumnPlan, row: number, column: number): CellInput | null | undefined {
+  for (const write of writes) {
+    const asked = write.inputAt(row, column);
+    if (asked !== undefined) return asked;
+  }
+  return resetStyle ? null : undefined;
+}
+
+export function resolve(effects: readonly Effect[], row: number, column: number): CellState | undefined {
+  const plan = planColumn(
+    effects.filter(({ range }) => holds(range, row, column)),
+    column,
+  );
+  return plan && { input: inputOf(plan, row, column), resetStyle: plan.resetStyle, look: plan.look };
+}
+
+/** The effects that touch a row, by column; rows touched by the same effects share one. */
+export class RowPlan {
+  /** Columns in which something is put, in order. */
+  readonly columns: readonly number[];
+  private readonly plans = new Map<number, ColumnPlan | undefined>();
+
+  constructor(private readonly effects: readonly Effect[]) {
+    this.columns = filledColumns(effects);
+  }
+
+  at(column: number): ColumnPlan | undefined {
+    const known = this.plans.get(column);
+    if (known !== undefined || this.plans.has(column)) return known;
+    const plan = planColumn(this.effects, column);
+    this.plans.set(column, plan);
+    return plan;
+  }
 }
 
 /** The effects that touch a row, cheap to ask for row after row downwards. */
 export class EffectSweep {
   private readonly byRow: readonly { effect: Effect; order: number }[];
   private active: { effect: Effect; order: number }[] = [];
-  private cached: readonly Effect[] = [];
+  private cached = new RowPlan([]);
   private next = 0;
   private at = -1;
 
@@ -64,7 +116,7 @@ export class EffectSweep {
       .sort((a, b) => a.effect.range.row - b.effect.range.row || a.order - b.order);
   }
 
-  touching(row: number): readonly Effect[] {
+  touching(row: number): RowPlan {
     if (row === this.at) return this.cached;
     if (row < this.at) {
       this.active = [];
@@ -80,7 +132,7 @@ export class EffectSweep {
     }
     if (this.active.length !== before || this.next !== next) {
       this.active.sort((a, b) => a.order - b.order);
-      this.cached = this.active.map(({ effect }) => effect);
+      this.cached = new RowPlan(this.active.map(({ effect }) => effect));
     }
     return this.cached;
   }
@@ -95,7 +147,7 @@ export class EffectSweep {
 }
 
 /** Columns in which the effects put something into a row, in order. */
-export function filledColumns(effects: readonly Effect[]): number[] {
+function filledColumns(effects: readonly Effect[]): number[] {
   const columns = new Set<number>();
   for (const { kind, range } of effects)
     if (kind !== 'clear') for (let c = range.column; c < range.column + range.columns; c++) columns.add(c);

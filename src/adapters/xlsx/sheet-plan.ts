@@ -1,6 +1,6 @@
 import { cellAddress } from '../../workbook/address';
-import type { MarkRule } from '../../workbook/port';
-import { cellEffects, checkPlace, type FileChange } from './changes';
+import type { MarkRule, RangeAddress } from '../../workbook/port';
+import { cellEffects, checkPlace, rowsEffect, type FileChange } from './changes';
 import type { FormulaNames } from './formula-names';
 import { CELL_TEXT } from './limits';
 import type { NoteEdits } from './notes-edit';
@@ -9,13 +9,19 @@ import type { Effect } from './sheet-effects';
 import type { WidthEdit } from './sheet-sections';
 import type { SheetEntry } from './workbook-part';
 
+/** Notes as they come together. */
+interface NotesPlan extends NoteEdits {
+  readonly texts: Map<string, string | null>;
+  readonly cleared: RangeAddress[];
+}
+
 /** All changes of one action to one sheet. */
 export interface SheetPlan {
   readonly sheet: SheetEntry;
   readonly effects: Effect[];
   readonly widths: WidthEdit[];
   marks: readonly MarkRule[] | undefined;
-  notes: NoteEdits | undefined;
+  notes: NotesPlan | undefined;
   /** Columns that tables take in, by table name. */
   readonly tableColumns: Map<string, number>;
 }
@@ -44,13 +50,15 @@ function addChange(plan: SheetPlan, change: Exclude<FileChange, { kind: 'sheet' 
     case 'cells':
       for (const effect of cellEffects(change, names)) plan.effects.push(effect);
       return;
+    case 'rows':
+      return void plan.effects.push(rowsEffect(change, names));
     case 'look':
       checkPlace(change.sheet, change.range);
       return void plan.effects.push({ kind: 'look', range: change.range, look: change.look });
     case 'clear':
       checkPlace(change.sheet, change.range);
       plan.effects.push({ kind: 'clear', range: change.range });
-      return addNotes(plan, { texts: new Map(), cleared: [change.range] });
+      return void notesOf(plan).cleared.push(change.range);
     case 'width':
       checkPlace(change.sheet, { row: 0, rows: 1, column: change.column, columns: change.columns });
       return void plan.widths.push(change);
@@ -63,14 +71,13 @@ function addChange(plan: SheetPlan, change: Exclude<FileChange, { kind: 'sheet' 
       checkPlace(change.sheet, { row: change.row, column: change.column, rows: 1, columns: 1 });
       if ((change.text?.length ?? 0) > CELL_TEXT)
         refuse('too-large', `The note for cell ${cell} has more than ${CELL_TEXT} characters.`);
-      return addNotes(plan, { texts: new Map([[cell, change.text]]), cleared: [] });
+      return void notesOf(plan).texts.set(cell, change.text);
     }
     case 'extend-table':
       return void plan.tableColumns.set(change.table, (plan.tableColumns.get(change.table) ?? 0) + change.columns);
   }
 }
 
-function addNotes(plan: SheetPlan, more: NoteEdits): void {
-  const before = plan.notes ?? { texts: new Map<string, string | null>(), cleared: [] };
-  plan.notes = { texts: new Map([...before.texts, ...more.texts]), cleared: [...before.cleared, ...more.cleared] };
+function notesOf(plan: SheetPlan): NotesPlan {
+  return (plan.notes ??= { texts: new Map(), cleared: [] });
 }

@@ -17,6 +17,8 @@ export interface ReadContext {
   readonly names: FormulaNames;
   readonly from1904: boolean;
   readonly limits: Limits;
+  /** False when it is enough to know which cells have a formula: each then reads as '='. */
+  readonly formulaTexts: boolean;
   isDate(style: number): boolean;
 }
 
@@ -31,11 +33,10 @@ export function cellValue(cell: CellRecord, context: Pick<ReadContext, 'strings'
     const { number } = cell;
     if (!Number.isNaN(number) && (number !== 0 || cell.value?.trim() !== '')) return cell.hasValue ? number : null;
   }
+  if (cell.type === 's') return cell.hasValue ? (context.strings[cell.number] ?? null) : null;
   const { value } = cell;
   if (value === undefined) return null;
   switch (cell.type) {
-    case 's':
-      return context.strings[Number(value)] ?? null;
     case 'b':
       return value.trim() === '1' || value.trim() === 'true';
     case 'e':
@@ -65,10 +66,67 @@ export class SharedFormulas {
   }
 }
 
-interface SparseRow {
-  readonly columns: number[];
-  readonly values: Cell[];
-  readonly formulas: string[];
+/** Cells as they come along, without an object for each. */
+class CellStore {
+  private readonly runs: { readonly row: number; readonly from: number }[] = [];
+  private columns = new Uint16Array(1024);
+  private readonly values: Cell[] = [];
+  /** By place in `values`. */
+  private readonly formulas = new Map<number, string>();
+
+  add(row: number, column: number, value: Cell, formula: string): void {
+    const at = this.values.length;
+    if (this.runs.at(-1)?.row !== row) this.runs.push({ row, from: at });
+    if (at === this.columns.length) {
+      const larger = new Uint16Array(2 * at);
+      larger.set(this.columns);
+      this.columns = larger;
+    }
+    this.columns[at] = column;
+    this.values.push(value);
+    if (formula !== '') this.formulas.set(at, formula);
+  }
+
+  /** Rows without any content share one empty row, so that a cell far out costs no memory. */
+  dense(sheet: string, limits: Limits): Pick<SheetContent, 'row' | 'column' | 'values' | 'formulas'> {
+    const { runs } = this;
+    const count = this.values.length;
+    if (count === 0) return { row: 0, column: 0, values: [], formulas: [] };
+    let top = Infinity;
+    let bottom = 0;
+    for (const { row } of runs) {
+      top = Math.min(top, row);
+      bottom = Math.max(bottom, row);
+    }
+    let left = Infinity;
+    let right = 0;
+    for (let n = 0; n < count; n++) {
+      const column = this.columns[n]!;
+      if (column < left) left = column;
+      if (column > right) right = column;
+    }
+    const width = right - left + 1;
+    if (runs.length * width > limits.cells)
+      refuse('too-large', `Sheet ${sheet} has more cells than can be read at once.`);
+    const blankValues: readonly Cell[] = new Array<Cell>(width).fill(null);
+    const blankFormulas: readonly string[] = new Array<string>(width).fill('');
+    const values = new Array<Cell[]>(bottom - top + 1).fill(blankValues as Cell[]);
+    const formulas = new Array<string[]>(bottom - top + 1).fill(blankFormulas as string[]);
+    runs.forEach(({ row, from }, n) => {
+      const at = row - top;
+      const to = runs[n + 1]?.from ?? count;
+      if (values[at] === blankValues) values[at] = blankValues.slice();
+      for (let k = from; k < to; k++) {
+        const column = this.columns[k]! - left;
+        values[at]![column] = this.values[k]!;
+        const formula = this.formulas.size > 0 ? this.formulas.get(k) : undefined;
+        if (formula === undefined) continue;
+        if (formulas[at] === blankFormulas) formulas[at] = blankFormulas.slice();
+        formulas[at]![column] = formula;
+      }
+    });
+    return { row: top, column: left, values, formulas };
+  }
 }
 
 export function readSheet(
@@ -78,29 +136,30 @@ export function readSheet(
   tables: SheetContent['tables'],
   context: ReadContext,
 ): FileSheetContent {
-  const rows = new Map<number, SparseRow>();
+  const store = new CellStore();
   const dates = new Map<string, string>();
   const hiddenRows: number[] = [];
   const hiddenColumns: number[] = [];
   const merged: RangeAddress[] = [];
   const shared = new SharedFormulas();
+  const formulaOf = (cell: CellRecord): string => {
+    if (!context.formulaTexts) return '=';
+    const text = context.names.read(shared.expand(cell.formula!, cell.row, cell.column));
+    return text === '' ? '' : `=${text}`;
+  };
   walkSheet(bytes, part, {
     row(row, scanner) {
       if (onOff(scanner.attributes.get('hidden'))) hiddenRows.push(row.row);
     },
     cell(cell) {
-      const formula = cell.formula ? context.names.read(shared.expand(cell.formula, cell.row, cell.column)) : '';
+      const formula = cell.formula ? formulaOf(cell) : '';
       const value = cellValue(cell, context);
       if (value === null && formula === '') return;
       if (typeof value === 'number' && context.isDate(cell.style)) {
         const iso = serialToIso(value, context.from1904);
         if (iso !== undefined) dates.set(cellAddress(cell.row, cell.column), iso);
       }
-      let row = rows.get(cell.row);
-      if (!row) rows.set(cell.row, (row = { columns: [], values: [], formulas: [] }));
-      row.columns.push(cell.column);
-      row.values.push(value);
-      row.formulas.push(formula === '' ? '' : `=${formula}`);
+      store.add(cell.row, cell.column, value, formula);
     },
     section(local, start, end) {
       if (local === 'mergeCells')
@@ -113,48 +172,10 @@ export function readSheet(
           if (onOff(column.attributes.get('hidden'))) hiddenColumns.push(...span(column.attributes));
     },
   });
-  return { sheet, ...dense(rows, sheet, context.limits), tables, merged, hiddenRows, hiddenColumns, dates };
+  return { sheet, ...store.dense(sheet, context.limits), tables, merged, hiddenRows, hiddenColumns, dates };
 }
 
 function* span(column: ReadonlyMap<string, string>): Generator<number> {
   const last = Math.min(Number(column.get('max')), 16_384);
   for (let n = Math.max(1, Number(column.get('min'))); n <= last; n++) yield n - 1;
-}
-
-/** Rows without any content share one empty row, so that a cell far out costs no memory. */
-function dense(
-  rows: ReadonlyMap<number, SparseRow>,
-  sheet: string,
-  limits: Limits,
-): Pick<SheetContent, 'row' | 'column' | 'values' | 'formulas'> {
-  if (rows.size === 0) return { row: 0, column: 0, values: [], formulas: [] };
-  let top = Infinity;
-  let bottom = 0;
-  let left = Infinity;
-  let right = 0;
-  for (const [row, { columns }] of rows) {
-    top = Math.min(top, row);
-    bottom = Math.max(bottom, row);
-    for (const column of columns) {
-      if (column < left) left = column;
-      if (column > right) right = column;
-    }
-  }
-  const width = right - left + 1;
-  if (rows.size * width > limits.cells) refuse('too-large', `Sheet ${sheet} has more cells than can be read at once.`);
-  const blankValues: readonly Cell[] = new Array<Cell>(width).fill(null);
-  const blankFormulas: readonly string[] = new Array<string>(width).fill('');
-  const values: (readonly Cell[])[] = new Array<readonly Cell[]>(bottom - top + 1).fill(blankValues);
-  const formulas: (readonly string[])[] = new Array<readonly string[]>(bottom - top + 1).fill(blankFormulas);
-  for (const [row, sparse] of rows) {
-    const rowValues = blankValues.slice();
-    const rowFormulas = sparse.formulas.some((formula) => formula !== '') ? blankFormulas.slice() : undefined;
-    sparse.columns.forEach((column, n) => {
-      rowValues[column - left] = sparse.values[n]!;
-      if (rowFormulas) rowFormulas[column - left] = sparse.formulas[n]!;
-    });
-    values[row - top] = rowValues;
-    if (rowFormulas) formulas[row - top] = rowFormulas;
-  }
-  return { row: top, column: left, values, formulas };
 }

@@ -7,11 +7,26 @@ export type CellType = 'n' | 's' | 'str' | 'b' | 'e' | 'inlineStr' | 'd';
 const LETTER_V = 118;
 const TYPES: readonly CellType[] = ['s', 'str', 'n', 'b', 'e', 'inlineStr', 'd'];
 
-export interface StoredFormula {
-  readonly type: string;
-  readonly ref: string | undefined;
-  readonly shared: string | undefined;
-  readonly text: string;
+/** A formula where it lies; its text is made only when it is asked for. */
+export class StoredFormula {
+  private made: string | undefined;
+
+  constructor(
+    readonly type: string,
+    readonly ref: string | undefined,
+    readonly shared: string | undefined,
+    readonly bytes: Uint8Array,
+    /** Where the text lies when it is one plain piece, which is nearly always. */
+    readonly from: number,
+    readonly to: number,
+    text?: string,
+  ) {
+    this.made = text;
+  }
+
+  get text(): string {
+    return (this.made ??= decodeText(this.bytes, this.from, this.to));
+  }
 }
 
 /** One cell while the walk stands on it; the same object is used for every cell. */
@@ -253,7 +268,17 @@ function readFormula(scanner: XmlScanner): StoredFormula {
   const type = scanner.attributes.get('t') ?? '';
   const ref = scanner.attributes.get('ref');
   const shared = scanner.attributes.get('si');
-  return { type, ref, shared, text: plainText(scanner) };
+  const { bytes } = scanner;
+  if (scanner.selfClosing) return new StoredFormula(type, ref, shared, bytes, 0, 0, '');
+  const { level } = scanner;
+  if (scanner.next() === TEXT && !scanner.literal) {
+    const { start, end } = scanner;
+    if (scanner.next() === CLOSE && scanner.level === level)
+      return new StoredFormula(type, ref, shared, bytes, start, end);
+    const text = decodeText(bytes, start, end) + restOfText(scanner, level);
+    return new StoredFormula(type, ref, shared, bytes, 0, 0, text);
+  }
+  return new StoredFormula(type, ref, shared, bytes, 0, 0, restOfText(scanner, level));
 }
 
 /** All text of the present element; leaves the scanner on its CLOSE. */

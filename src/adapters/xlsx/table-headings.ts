@@ -15,9 +15,8 @@ export function updateTablesOf(pkg: Package, plan: SheetPlan, read: () => SheetC
     if (!tables.some((table) => table.name === name)) refuse('not-found', `Sheet ${sheet} has no table ${name}.`);
   if (tables.length === 0) return;
   for (const effect of plan.effects) {
-    const spills =
-      effect.kind === 'write' && effect.cells.some((line) => line.some((cell) => cell?.kind === 'spilled'));
-    const table = spills ? tables.find(({ range }) => overlap(range, effect.range)) : undefined;
+    const table =
+      effect.kind === 'write' && effect.spills ? tables.find(({ range }) => overlap(range, effect.range)) : undefined;
     if (table) refuse('unsupported', `Inside table ${table.name} a formula cannot fill several cells.`);
   }
   let content: SheetContent | undefined;

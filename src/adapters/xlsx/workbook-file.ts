@@ -60,10 +60,11 @@ export class WorkbookFile {
     return this.book.sheets.map(({ name, active, visible }) => ({ name, active, visible }));
   }
 
-  readSheet(name: string): FileSheetContent {
+  /** Without formula texts every formula reads as '=', which is all that a long list needs and much less to keep. */
+  readSheet(name: string, { formulaTexts = true } = {}): FileSheetContent {
     const { part, name: written } = this.sheet(name);
     const tables = tablesOf(this.pkg, part).map((table) => ({ name: table.name, range: table.range }));
-    return readSheet(this.pkg.read(part), part, written, tables, this.context());
+    return readSheet(this.pkg.read(part), part, written, tables, { ...this.context(), formulaTexts });
   }
 
   /** Makes all changes, or none when one of them is refused. */
@@ -125,6 +126,7 @@ export class WorkbookFile {
       names,
       from1904: book.from1904,
       limits: pkg.limits,
+      formulaTexts: true,
       isDate: (style) => {
         if (!this.styles && book.styles !== undefined) this.styles = new Styles(pkg, book.styles);
         return this.styles?.isDate(style) ?? false;

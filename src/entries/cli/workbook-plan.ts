@@ -40,7 +40,7 @@ export const openPlan = async (path: string, mapping: Mapping | undefined): Prom
   const file = await openFile(path, FUNCTION_NAMES);
   const contents = new Map<string, SheetContent>();
   const contentOf = (sheet: string): SheetContent => {
-    const known = contents.get(sheet) ?? file.readSheet(sheet);
+    const known = contents.get(sheet) ?? file.readSheet(sheet, { formulaTexts: false });
     contents.set(sheet, known);
     return known;
   };

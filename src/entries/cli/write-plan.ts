@@ -1,13 +1,15 @@
-import type { FileChange } from '../../adapters/xlsx/changes';
+import type { FileChange, FileRowsChange } from '../../adapters/xlsx/changes';
 import { nodeCodec } from '../../adapters/xlsx/codec-node';
 import { openWorkbook, type WorkbookFile } from '../../adapters/xlsx/workbook-file';
 import { isCellError, type Cell } from '../../functions/define';
 import { cellAddress } from '../../workbook/address';
 import { clearVerdicts, MOST_NOTES, noteChanges } from '../../workbook/annotate';
-import { checkChanges, placeOwnBlock } from '../../workbook/check';
+import { changesWith, placeOwnBlock } from '../../workbook/check';
+import { rowFormulas } from '../../workbook/formulas';
 import { mappingJson } from '../../workbook/mapping';
 import { OWN_COLUMNS, ownIndex } from '../../workbook/own-columns';
 import { HostProblem, type Change } from '../../workbook/port';
+import { ROW_NUMBER } from '../../workbook/row-sources';
 import { rowValues } from '../../workbook/row-values';
 import { MAPPING_SETTING } from '../../workbook/session';
 import { inert, SUMMARY_SHEET, summaryChanges } from '../../workbook/summary';
@@ -38,14 +40,12 @@ export const writePlan = (
   const content = contentOf(channels.sheet);
   const { column } = placeOwnBlock(tables, content);
   const values = once(rowValues(tables, column, contentOf));
-  const valued = checkChanges(tables, content).map((change) =>
-    change.kind === 'cells' && change.row === channels.firstRow ? withValues(change, values, asValues) : change,
-  );
+  const changes = changesWith<FileChange>(tables, content, [rowsOf(plan, column, values, asValues)]);
   const told = disagreements(plan, (row) => values(row)[ownIndex('verdict')] ?? null);
   const file = withSummary(plan, told);
   const verdictColumn = column + ownIndex('verdict');
   const notes = noteChanges(channels, verdictColumn, judged);
-  const kept = editAround(file, [clearVerdicts(channels, verdictColumn), ...valued], notes);
+  const kept = editAround(file, [clearVerdicts(channels, verdictColumn), ...changes], notes);
   if (mapping) file.setSetting(MAPPING_SETTING, mappingJson(mapping));
   if (notes.length === MOST_NOTES)
     told.push(`Notes stand on the ${MOST_NOTES} worst rows only; the column Reason says why for every row.`);
@@ -104,21 +104,31 @@ const once = <T>(work: (row: number) => T): ((row: number) => T) => {
   };
 };
 
-type Cells = Extract<Change, { kind: 'cells' }>;
-
 /** Formulas with the value they have; or, for readers without the add-in, the values alone. */
-const withValues = (change: Cells, valuesOf: (row: number) => readonly Cell[], asValues: boolean): FileChange => ({
-  ...change,
-  cells: change.cells.map((line, i) => {
-    if (line[0] === null) return line;
-    const values = valuesOf(change.row + i);
-    return line.map((formula, c) => {
-      const value = values[c] ?? null;
-      if (!asValues) return { formula: String(formula), value };
-      return isCellError(value) ? null : inert(value);
-    });
-  }),
-});
+const rowsOf = (
+  { tables }: WorkbookPlan,
+  column: number,
+  values: (row: number) => readonly Cell[],
+  asValues: boolean,
+): FileRowsChange => {
+  const { sheet, firstRow, lastRow, skippedRows } = tables.channels;
+  const skipped = new Set(skippedRows);
+  return {
+    kind: 'rows',
+    sheet,
+    row: firstRow,
+    column,
+    rows: lastRow - firstRow + 1,
+    columns: OWN_COLUMNS.length,
+    ...(asValues ? {} : { formulas: { texts: rowFormulas(tables, column), rowMark: ROW_NUMBER } }),
+    valuesOf: (row) =>
+      skipped.has(row)
+        ? undefined
+        : asValues
+          ? values(row).map((value) => (isCellError(value) ? null : inert(value)))
+          : values(row),
+  };
+};
 
 /** The cells judge a row by what they say, the plan by what it could read; where they part, a person must look. */
 const disagreements = (plan: WorkbookPlan, verdictOf: (row: number) => Cell): string[] =>

@@ -7,6 +7,7 @@ import { MAIN, openBytes, tinyParts, zipParts, type Parts } from './tiny-workboo
 
 /** More with CHANNELWRIGHT_MUTATIONS=100000 npx jest test/adapters/xlsx/mutated */
 const RUNS = Number(process.env.CHANNELWRIGHT_MUTATIONS ?? 2400);
+/** Of the processor: other work on the machine does not count. */
 const LONGEST_MS = 2000;
 
 const TYPES = 'application/vnd.openxmlformats-officedocument.spreadsheetml';
@@ -44,7 +45,7 @@ const PARTS: Parts = tinyParts({
 
 /** Reads and edits everything; a problem must be one that is told in words. Returns whether the file was taken. */
 const handle = (bytes: Uint8Array): boolean => {
-  const started = performance.now();
+  const started = process.cpuUsage();
   try {
     const book = openWorkbook(bytes, {
       codec: nodeCodec,
@@ -86,7 +87,8 @@ const handle = (bytes: Uint8Array): boolean => {
     if (!(error instanceof HostProblem)) throw error;
     return false;
   } finally {
-    expect(performance.now() - started).toBeLessThan(LONGEST_MS);
+    const { user, system } = process.cpuUsage(started);
+    expect((user + system) / 1000).toBeLessThan(LONGEST_MS);
   }
 };
 
