@@ -13,7 +13,10 @@ export default tseslint.config(
       'no-console': 'error',
     },
   },
-  { files: ['src/plan/fields.ts', 'src/plan/words/*.ts', 'src/functions/index.ts'], rules: { 'max-lines': 'off' } }, // data tables
+  {
+    files: ['src/plan/fields.ts', 'src/plan/words/*.ts', 'src/functions/index.ts', 'src/functions/words/*/*.ts'],
+    rules: { 'max-lines': 'off' }, // data tables
+  },
   { files: ['src/entries/**', 'src/generate/**', 'test/**'], rules: { 'no-console': 'off' } },
   { files: ['**/*.js', '**/*.cjs'], rules: { '@typescript-eslint/no-require-imports': 'off' } },
 );

@@ -94,7 +94,7 @@ export const INSTALL_WORDS: InLanguages<InstallWords> = {
         heading: 'Eine Person: Excel im Web',
         steps: [
           'Arbeitsmappe öffnen, Start, Add-Ins, Weitere Einstellungen, Mein Add-In hochladen, manifest.xml wählen.',
-          'Auf der Registerkarte Start die Schaltfläche Plan channels wählen. Das Add-In bleibt in diesem Browser, bis dessen Daten gelöscht werden.',
+          'Auf der Registerkarte Start die Schaltfläche „Kanäle planen“ wählen. Das Add-In bleibt in diesem Browser, bis dessen Daten gelöscht werden.',
         ],
       },
       {
@@ -164,7 +164,7 @@ export const INSTALL_WORDS: InLanguages<InstallWords> = {
         heading: 'Une personne : Excel sur le web',
         steps: [
           'Ouvrez un classeur, Accueil, Compléments, Plus de paramètres, Charger mon complément, et choisissez manifest.xml.',
-          'Choisissez Plan channels sous l’onglet Accueil. Le complément reste dans ce navigateur tant que ses données ne sont pas effacées.',
+          'Choisissez « Planifier les voies » sous l’onglet Accueil. Le complément reste dans ce navigateur tant que ses données ne sont pas effacées.',
         ],
       },
       {

@@ -1,4 +1,5 @@
-import { SaxesParser } from 'saxes';
+import { languageProblems } from './manifest-languages';
+import { find, LOCALE, parse, valueOf, valuesOf, within, type Element } from './manifest-xml';
 
 /**
  * Checks an Excel add-in manifest without asking any service. The rules are those that Microsoft publishes for the
@@ -9,32 +10,6 @@ export interface ManifestFiles {
   /** Width and height of a PNG that the add-in would serve at this path, if there is one. */
   pngSize(path: string): { width: number; height: number } | undefined;
 }
-
-interface Element {
-  readonly name: string;
-  readonly attributes: Readonly<Record<string, string>>;
-  readonly children: Element[];
-  text: string;
-}
-
-const parse = (xml: string): Element => {
-  const document: Element = { name: '#document', attributes: {}, children: [], text: '' };
-  const open: Element[] = [document];
-  const parser = new SaxesParser({ xmlns: true });
-  parser.on('opentag', (tag) => {
-    const attributes = Object.fromEntries(Object.values(tag.attributes).map((a) => [a.local, a.value]));
-    const element: Element = { name: tag.local, attributes, children: [], text: '' };
-    open[open.length - 1]?.children.push(element);
-    open.push(element);
-  });
-  parser.on('text', (text) => {
-    const element = open[open.length - 1];
-    if (element) element.text += text;
-  });
-  parser.on('closetag', () => void open.pop());
-  parser.write(xml).close();
-  return document.children[0] as Element;
-};
 
 /** Children of each element in the order that the schema demands; those without `?` must be there, `*` may repeat. */
 const CHILDREN: Record<string, string> = {
@@ -89,23 +64,6 @@ const RESOURCE_OF: Record<string, string> = {
 
 const LONGEST: Record<string, number> = { ShortStrings: 125, LongStrings: 250, Urls: 2048, Images: 2048 };
 const REQUIREMENTS: Record<string, string> = { SharedRuntime: '1.1', CustomFunctionsRuntime: '1.3', ExcelApi: '1.9' };
-
-function* within(element: Element): Generator<Element> {
-  yield element;
-  for (const child of element.children) yield* within(child);
-}
-const find = (element: Element | undefined, ...path: string[]): Element | undefined =>
-  path.reduce<Element | undefined>((at, name) => at?.children.find((child) => child.name === name), element);
-const valueOf = (element: Element | undefined): string =>
-  element?.attributes.DefaultValue ?? element?.text.trim() ?? '';
-const overridesOf = (element: Element | undefined): Element[] =>
-  element?.children.filter(({ name }) => name === 'Override') ?? [];
-/** In the default language and in every other. */
-const valuesOf = (element: Element | undefined): string[] => [
-  valueOf(element),
-  ...overridesOf(element).map(({ attributes }) => attributes.Value ?? ''),
-];
-const LOCALE = /^[a-z]{2,3}-[A-Z]{2}$/;
 
 const orderProblems = (root: Element): string[] =>
   [...within(root)].flatMap((element) => {
@@ -227,37 +185,6 @@ const runtimeProblems = (root: Element): string[] => {
     .map((e) => e.attributes.id);
   if (new Set(ids).size !== ids.length || ids.includes(undefined))
     problems.push('ribbon ids are missing or not unique');
-  return problems;
-};
-
-/** Excel matches a locale as a whole, so a language that is missing somewhere shows two languages side by side. */
-const languageProblems = (root: Element): string[] => {
-  const problems: string[] = [];
-  const localesOf = (element: Element) => overridesOf(element).map(({ attributes }) => attributes.Locale ?? '');
-  const nameOf = ({ name, attributes }: Element) => attributes.id ?? name;
-  const spoken = [...within(root)].filter((element) => overridesOf(element).length > 0);
-  const all = new Set(spoken.flatMap(localesOf));
-  for (const element of spoken) {
-    const locales = localesOf(element);
-    for (const locale of locales) {
-      if (!LOCALE.test(locale)) problems.push(`${nameOf(element)}: "${locale}" is not a language and a country`);
-      if (locale === valueOf(find(root, 'DefaultLocale')))
-        problems.push(`${nameOf(element)}: ${locale} is the default already`);
-    }
-    if (new Set(locales).size !== locales.length) problems.push(`${nameOf(element)} is given twice in one language`);
-    for (const locale of all)
-      if (!locales.includes(locale)) problems.push(`${nameOf(element)} is not given in ${locale}`);
-  }
-  const host = find(root, 'VersionOverrides', 'Hosts', 'Host');
-  const fixed = [
-    find(host, 'Runtimes', 'Runtime'),
-    ...['Script', 'Namespace'].map((name) => {
-      const element = find(host, 'AllFormFactors', 'ExtensionPoint', name);
-      return find(element, 'SourceLocation') ?? element;
-    }),
-  ].map((element) => element?.attributes.resid);
-  for (const element of spoken)
-    if (fixed.includes(element.attributes.id)) problems.push(`${nameOf(element)} must be the same in every language`);
   return problems;
 };
 
