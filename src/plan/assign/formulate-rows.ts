@@ -1,0 +1,80 @@
+import { INPUT_MODES, type InputMode } from '../fields';
+import type { ModelBuilder } from './model-builder';
+import type { AssignProblem, Slots } from './problem';
+import type { SiteClass } from './sites';
+
+export type Entry = readonly [row: number, value: number];
+
+const range = ({ first, last }: Slots): number[] => Array.from({ length: last - first + 1 }, (_, i) => first + i);
+
+/** One row per pool and run: no more pieces at once than there are. */
+export const stockRows = ({ pools, slots }: AssignProblem, build: ModelBuilder) => {
+  const rows = pools.map(({ count }) =>
+    count === Infinity ? [] : Array.from({ length: slots }, () => build.row(-Infinity, count)),
+  );
+  return {
+    during: (pool: number, at: Slots): readonly number[] =>
+      rows[pool]!.length === 0 ? [] : range(at).map((slot) => rows[pool]![slot]!),
+    all: (pool: number): readonly number[] => rows[pool]!,
+  };
+};
+
+/** One row per mode and run; inputs with several modes lend their channels to the modes. */
+export const inputRows = ({ inputs, slots }: AssignProblem, build: ModelBuilder) => {
+  const rows = new Map<InputMode, readonly number[]>();
+  const perSlot = <T>(make: (slot: number) => T): T[] => Array.from({ length: slots }, (_, slot) => make(slot));
+  if (inputs) {
+    for (const mode of INPUT_MODES) {
+      const own = inputs.filter(({ modes }) => modes.length === 1 && modes[0] === mode);
+      const channels = own.reduce((sum, input) => sum + input.channels, 0);
+      rows.set(
+        mode,
+        perSlot(() => build.row(-Infinity, channels)),
+      );
+    }
+    for (const { modes, channels } of inputs)
+      if (modes.length > 1)
+        perSlot((slot) => {
+          const shared = build.row(-Infinity, channels);
+          for (const mode of new Set(modes)) {
+            const entries: Entry[] = [
+              [shared, 1],
+              [rows.get(mode)![slot]!, -1],
+            ];
+            build.column(0, channels, true, entries);
+          }
+        });
+  }
+  return {
+    during: (mode: InputMode | undefined, at: Slots): readonly number[] => {
+      const own = mode && rows.get(mode);
+      return own ? range(at).map((slot) => own[slot]!) : [];
+    },
+    all: (mode: InputMode): readonly number[] => rows.get(mode) ?? [],
+  };
+};
+
+/** A column per group and type says whether the type is used there; the first type of a group is free. */
+export const mixingRows = ({ mixing }: AssignProblem, classes: readonly SiteClass[], build: ModelBuilder) => {
+  const groups = new Map<string, number>();
+  for (const { group } of classes) if (group !== undefined && !groups.has(group)) groups.set(group, build.row(0, Infinity)); // prettier-ignore
+  const uses = new Map<string, Entry[]>();
+  return {
+    /** Entries of a column of up to `count` pieces of a type in a group. */
+    link: (group: string | undefined, type: number, count: number): readonly Entry[] => {
+      if (group === undefined) return [];
+      const key = `${type}\n${group}`;
+      const known = uses.get(key) ?? [[groups.get(group)!, 1]];
+      uses.set(key, known);
+      const row = build.row(-Infinity, 0);
+      known.push([row, -count]);
+      return [[row, 1]];
+    },
+    /** Adds the columns once all links are known. */
+    close: (): void => {
+      for (const entries of uses.values()) build.column(mixing, 1, true, entries);
+      // Takes the first type's cost off, but only where the group has a type at all.
+      for (const row of groups.values()) build.column(-mixing, 1, false, [[row, -1]]);
+    },
+  };
+};
