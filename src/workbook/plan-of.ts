@@ -3,6 +3,7 @@ import { cautionsFor } from '../plan/cautions';
 import { TABLES, type TableName } from '../plan/fields';
 import { planFromTables } from '../plan/from-tables';
 import type { Limits } from '../plan/limits';
+import type { Plan } from '../plan/model';
 import { describeMisread, type Misread } from '../plan/misread';
 import { acrossRows } from '../plan/rules-across';
 import { sentenceOf } from '../plan/sentence';
@@ -14,6 +15,7 @@ import type { RecognisedTable } from './tables';
 
 /** A plan judged as a whole. Rows are 0-based rows of the channel sheet. */
 export interface JudgedPlan {
+  readonly plan: Plan;
   readonly limits: Limits;
   readonly byRow: ReadonlyMap<number, ChannelCheck>;
   readonly unread: readonly Notice[];
@@ -57,6 +59,7 @@ export const judgePlan = (tables: RecognisedTables, contentOf: (sheet: string) =
   const { channels } = tables;
   const nameColumn = channels?.columns.get('channel')?.column ?? channels?.firstColumn ?? 0;
   return {
+    plan,
     limits,
     byRow: new Map(checks.map((check, i) => [rowOf(i), check])),
     unread: misreads.map((misread) => ({ text: describeMisread(misread), at: placeOf(misread, tables) })),
