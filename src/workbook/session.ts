@@ -1,4 +1,5 @@
 import { fieldByKey } from '../plan/fields';
+import type { PlanSource } from './choosing/what-if';
 import { isBlank, writeChecks } from './check';
 import { detailOf } from './detail';
 import { describeLists, fieldViews } from './field-views';
@@ -54,6 +55,11 @@ export class PlanSession {
   get channelCount(): number {
     const channels = this.tables.channels;
     return channels ? channels.lastRow - channels.firstRow + 1 - channels.skippedRows.length : 0;
+  }
+
+  /** What was read, for commands that look at it or write into it; `judged` once `judge` has been called. */
+  get source(): PlanSource & { readonly judged?: JudgedPlan } {
+    return { tables: this.tables, contentOf: (sheet) => this.contentOf(sheet), judged: this.judged };
   }
 
   describeTables(): string {
