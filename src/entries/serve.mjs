@@ -29,6 +29,7 @@ export const POLICY = [
   "worker-src 'self'",
   "object-src 'none'",
   "base-uri 'none'",
+  "form-action 'none'",
   "frame-ancestors 'none'",
 ].join('; ');
 const HEADERS = {

@@ -1,7 +1,7 @@
-import type { Language } from '../core/language';
 import { UNITS } from '../core/units';
 import type { AnyFunction, ArgSpec } from '../functions/define';
 import { blankOf, exampleFormula, limitsOf, resultUnitOf, signatureOf, unitOf } from '../functions/describe';
+import type { Wording } from '../functions/words/wording';
 import { HELP_WORDS, type HelpWords } from './help-words';
 import { shown, sourceText } from './reference';
 import { code, html, linked, paragraphs, points, staticPage, steps } from './static-page';
@@ -36,32 +36,34 @@ const unitRows = (functions: readonly AnyFunction[]): string[][] => {
   return [...rows].map(([quantity, labels]) => [quantity, labels.join(', ')]);
 };
 
-const argumentItem = ([key, spec]: [string, ArgSpec], words: HelpWords['functions']): string => {
+const argumentItem = ([key, spec]: [string, ArgSpec], words: HelpWords['functions'], { say }: Wording): string => {
   const facts = [unitOf(spec), limitsOf(spec), `${words.ifBlank}: ${blankOf(spec) || words.needed}`].filter(Boolean);
-  return `<dt>${code(key)}</dt>\n<dd>${html(spec.text)} <span class="soft">(${html(facts.join('; '))})</span></dd>`;
+  return `<dt>${code(key)}</dt>\n<dd>${html(say(spec.text))} <span class="soft">(${html(facts.join('; '))})</span></dd>`;
 };
 
-const resultText = ({ result }: AnyFunction): string =>
-  result.kind === 'row' ? result.columns.map(({ title, text }) => `${title}: ${text}`).join(' ') : result.text;
+const resultText = ({ result }: AnyFunction, { say }: Wording): string =>
+  result.kind === 'row'
+    ? result.columns.map(({ title, text }) => `${title}: ${say(text)}`).join(' ')
+    : say(result.text);
 
 /** What is asked for by name stands inside the folded part, so that a browser unfolds it. */
-const functionItem = (fn: AnyFunction, namespace: string, words: HelpWords['functions']): string => {
+const functionItem = (fn: AnyFunction, namespace: string, words: HelpWords['functions'], wording: Wording): string => {
   const name = `${namespace}.${fn.name}`;
-  const args = Object.entries(fn.args as Record<string, ArgSpec>).map((arg) => argumentItem(arg, words));
+  const args = Object.entries(fn.args as Record<string, ArgSpec>).map((arg) => argumentItem(arg, words, wording));
   const examples = fn.examples
     .slice(0, EXAMPLES_SHOWN)
     .map(
       (example) =>
-        `<li>${code(`=${exampleFormula(name, example)}`)} → ${html(shown(example.result))} <span class="soft">(${html(example.from)})</span></li>`,
+        `<li>${code(`=${exampleFormula(name, example)}`)} → ${html(shown(example.result))} <span class="soft" lang="en">(${html(example.from)})</span></li>`,
     );
   return [
-    `<details><summary>${code(`${name}(${signatureOf(fn)})`)} → ${html(resultUnitOf(fn))}<span>${html(fn.summary)}</span></summary>`,
-    `<div class="function" id="${fn.name}" lang="en">`,
+    `<details><summary>${code(`${name}(${signatureOf(fn)})`)} → ${html(resultUnitOf(fn))}<span>${html(wording.say(fn.summary))}</span></summary>`,
+    `<div class="function" id="${fn.name}">`,
     `<p>${code(fn.equation)}</p>`,
     ...(args.length > 0 ? [`<dl>\n${args.join('\n')}\n</dl>`] : []),
-    `<p>${words.result}: ${html(resultText(fn))}</p>`,
-    `<p>${words.valid}: ${html(fn.validity)}</p>`,
-    `<p>${words.source}: ${html(sourceText(fn.source))}.</p>`,
+    `<p>${words.result}: ${html(resultText(fn, wording))}</p>`,
+    `<p>${words.valid}: <span lang="en">${html(fn.validity)}</span></p>`,
+    `<p>${words.source}: <span lang="en">${html(sourceText(fn.source))}.</span></p>`,
     `<p>${words.examples}:</p>\n<ul>\n${examples.join('\n')}\n</ul>`,
     '</div></details>',
   ].join('\n');
@@ -71,11 +73,12 @@ const functionReference = (
   functions: readonly AnyFunction[],
   namespace: string,
   words: HelpWords['functions'],
+  wording: Wording,
 ): string => {
   const index = functions.map(({ name }) => `<li><a href="#${name}">${html(`${namespace}.${name}`)}</a></li>`);
   const families = [...new Set(functions.map(({ family }) => family))].map((family) => {
     const members = functions.filter((fn) => fn.family === family);
-    const items = members.map((fn) => functionItem(fn, namespace, words));
+    const items = members.map((fn) => functionItem(fn, namespace, words, wording));
     return `<h3>${html(words.families[family])}</h3>\n${items.join('\n')}`;
   });
   return [
@@ -86,7 +89,8 @@ const functionReference = (
 };
 
 /** What a person may want to look up, in one page that needs no script. */
-export const helpPage = (functions: readonly AnyFunction[], namespace: string, language: Language): string => {
+export const helpPage = (functions: readonly AnyFunction[], namespace: string, wording: Wording): string => {
+  const { language } = wording;
   const words = HELP_WORDS[language];
   const body = [
     paragraphs(words.lead),
@@ -99,7 +103,7 @@ export const helpPage = (functions: readonly AnyFunction[], namespace: string, l
     section(words.numbers.heading, points(words.numbers.points)),
     section(words.cautions.heading, paragraphs(words.cautions.text)),
     section(words.privacy.heading, `${paragraphs(words.privacy.text)}\n<p>${linked(words.install)}</p>`),
-    section(words.functions.heading, functionReference(functions, namespace, words.functions)),
+    section(words.functions.heading, functionReference(functions, namespace, words.functions, wording)),
     section(words.units.heading, paragraphs(words.units.text) + table(words.units.columns, unitRows(functions))),
   ];
   return staticPage('help', language, { title: words.title, body: body.join('\n') });

@@ -11,7 +11,7 @@ export const GERMAN: HelpWords = {
   start: {
     heading: 'Erste Schritte',
     steps: [
-      'Öffnen Sie Ihre Kanalliste in Excel und wählen Sie auf der Registerkarte Start die Schaltfläche Plan channels, oder öffnen Sie sie in [der Werkbank](workbench.html), die ohne Excel auskommt.',
+      'Öffnen Sie Ihre Kanalliste in Excel und wählen Sie auf der Registerkarte Start die Schaltfläche „Kanäle planen“, oder öffnen Sie sie in [der Werkbank](workbench.html), die ohne Excel auskommt.',
       'Sehen Sie im Aufgabenbereich nach, welche Spalte als was gelesen wurde, und wählen Sie eine andere, wo das nicht stimmt. Was unsicher ist, wird gefragt und nie geraten.',
       'Lassen Sie die Kanäle prüfen. Zeilen, die nicht bestehen, stehen oben, jede mit Zahl, Grenze und Abhilfe. Einmal Rückgängig nimmt alles zurück.',
       'Ändern Sie Zellen: Die Urteile folgen von selbst. Nur die Tabellenfunktionen: Geben Sie `=CHAN.` in eine Zelle ein.',
@@ -85,7 +85,7 @@ export const GERMAN: HelpWords = {
   functions: {
     heading: 'Tabellenfunktionen',
     text: [
-      'Eckige Klammern bezeichnen Argumente, die fehlen dürfen. Grenzen stehen in der Einheit des Arguments. Die Texte der Funktionen sind englisch.',
+      'Eckige Klammern bezeichnen Argumente, die fehlen dürfen. Grenzen stehen in der Einheit des Arguments. Gültigkeit, Quellen und Beispiele sind englisch.',
     ],
     index: 'Alle Funktionen',
     arguments: 'Argumente',

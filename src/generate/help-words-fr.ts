@@ -11,7 +11,7 @@ export const FRENCH: HelpWords = {
   start: {
     heading: 'Pour commencer',
     steps: [
-      'Ouvrez votre liste de voies dans Excel et choisissez Plan channels sous l’onglet Accueil, ou ouvrez-la dans [l’atelier](workbench.html), qui se passe d’Excel.',
+      'Ouvrez votre liste de voies dans Excel et choisissez « Planifier les voies » sous l’onglet Accueil, ou ouvrez-la dans [l’atelier](workbench.html), qui se passe d’Excel.',
       'Regardez dans le volet quelle colonne a été lue comme quoi, et choisissez-en une autre en cas d’erreur. Ce qui n’est pas sûr est demandé, jamais deviné.',
       'Lancez la vérification des voies. Les lignes en échec viennent d’abord, chacune avec sa valeur, sa limite et un remède. Une seule annulation défait tout.',
       'Modifiez des cellules : les verdicts suivent d’eux-mêmes. Pour les seules fonctions de feuille : tapez `=CHAN.` dans une cellule.',
@@ -79,7 +79,7 @@ export const FRENCH: HelpWords = {
   functions: {
     heading: 'Fonctions de feuille',
     text: [
-      'Les crochets marquent les arguments facultatifs. Les bornes sont dans l’unité de l’argument. Les textes des fonctions sont en anglais.',
+      'Les crochets marquent les arguments facultatifs. Les bornes sont dans l’unité de l’argument. Validité, sources et exemples sont en anglais.',
     ],
     index: 'Toutes les fonctions',
     arguments: 'Arguments',
