@@ -99,9 +99,9 @@ export const frequency: Translations = {
   'Upper edge of the needed band.': 'Borne supérieure de la bande requise.',
   'Mounted resonance needed, mount included.': 'Fréquence de résonance nécessaire, fixation comprise.',
   'Resonance of a sensor on its mount, base and seismic mass solved exactly.':
-    'Fréquence de résonance d’un capteur sur sa fixation, boîtier et masse sismique résolus exactement.',
+    'Fréquence de résonance d’un capteur sur sa fixation, embase et masse sismique résolues exactement.',
   'Resonance by the data sheet, base held fixed.':
-    'Fréquence de résonance selon la fiche technique, base tenue immobile.',
+    'Fréquence de résonance selon la fiche technique, embase tenue immobile.',
   'Mass of the sensor without its seismic mass.': 'Masse du capteur sans sa masse sismique.',
   'Seismic mass.': 'Masse sismique.',
   'Axial stiffness of the joint.': 'Raideur axiale de la liaison.',

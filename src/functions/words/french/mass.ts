@@ -97,7 +97,7 @@ export const mass: Translations = {
   'Mass-loading ratio at the antinode.': 'Rapport de charge massique au ventre.',
   'Largest difference between two runs.': 'Plus grande différence entre deux mesures.',
   'Heaviest second sensor of a low-and-high pair at one point; negative when it does not fit.':
-    'Second capteur le plus lourd d’une paire niveaux faibles et forts en un point ; négatif s’il ne convient pas.',
+    'Second capteur le plus lourd d’une paire bande basse et bande haute en un point ; négatif s’il ne convient pas.',
   'Local effective mass at the higher of both bands.': 'Masse effective locale à la plus haute des deux bandes.',
   'First sensor with its mount and cable.': 'Premier capteur avec sa fixation et son câble.',
   'Mount of the second sensor.': 'Fixation du second capteur.',

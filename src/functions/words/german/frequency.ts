@@ -98,8 +98,8 @@ export const frequency: Translations = {
   'Upper edge of the needed band.': 'Obere Grenze des benötigten Bands.',
   'Mounted resonance needed, mount included.': 'Erforderliche Resonanzfrequenz, die Ankopplung eingerechnet.',
   'Resonance of a sensor on its mount, base and seismic mass solved exactly.':
-    'Resonanzfrequenz eines Aufnehmers auf seiner Ankopplung, mit Gehäuse und seismischer Masse genau gelöst.',
-  'Resonance by the data sheet, base held fixed.': 'Resonanzfrequenz laut Datenblatt, Grundfläche festgehalten.',
+    'Resonanzfrequenz eines Aufnehmers auf seiner Ankopplung, mit Grundkörper und seismischer Masse genau gelöst.',
+  'Resonance by the data sheet, base held fixed.': 'Resonanzfrequenz laut Datenblatt, Grundkörper festgehalten.',
   'Mass of the sensor without its seismic mass.': 'Masse des Aufnehmers ohne seine seismische Masse.',
   'Seismic mass.': 'Seismische Masse.',
   'Axial stiffness of the joint.': 'Axiale Steifigkeit der Koppelstelle.',

@@ -98,7 +98,7 @@ export const mass: Translations = {
   'Mass-loading ratio at the antinode.': 'Massenverhältnis im Schwingungsbauch.',
   'Largest difference between two runs.': 'Größter Unterschied zwischen zwei Messläufen.',
   'Heaviest second sensor of a low-and-high pair at one point; negative when it does not fit.':
-    'Schwerster zweiter Aufnehmer eines Paars für kleine und große Pegel an einem Punkt; negativ, wenn er nicht passt.',
+    'Schwerster zweiter Aufnehmer eines Paars für tiefes und hohes Frequenzband an einem Punkt; negativ, wenn er nicht passt.',
   'Local effective mass at the higher of both bands.': 'Örtliche wirksame Masse im höheren der beiden Bänder.',
   'First sensor with its mount and cable.': 'Erster Aufnehmer mit Ankopplung und Kabel.',
   'Mount of the second sensor.': 'Ankopplung des zweiten Aufnehmers.',
