@@ -20,6 +20,12 @@ export interface Limits {
   readonly responseBytes: number;
 }
 
+/** What one sync sent and got. */
+export interface Exchange {
+  readonly request: number;
+  readonly response: number;
+}
+
 interface Instruction {
   readonly bytes: number;
   readonly act: () => number | void;
@@ -29,7 +35,10 @@ export class Queue {
   private instructions: Instruction[] = [];
   roundTrips = 0;
 
-  constructor(private readonly limits: Limits) {}
+  constructor(
+    private readonly limits: Limits,
+    private readonly log: Exchange[] = [],
+  ) {}
 
   add(bytes: number, act: () => number | void): void {
     this.instructions.push({ bytes, act });
@@ -40,10 +49,12 @@ export class Queue {
     const batch = this.instructions;
     this.instructions = [];
     this.roundTrips += 1;
-    if (batch.reduce((sum, { bytes }) => sum + bytes, 0) > this.limits.requestBytes)
+    const request = batch.reduce((sum, { bytes }) => sum + bytes, 0);
+    if (request > this.limits.requestBytes)
       refuse('RequestPayloadSizeLimitExceeded', 'The request payload size has exceeded the limit.');
     let answer = 0;
     for (const { act } of batch) answer += act() ?? 0;
+    this.log.push({ request, response: answer });
     if (answer > this.limits.responseBytes)
       refuse('ResponsePayloadSizeLimitExceeded', 'The response payload size has exceeded the limit.');
   }
@@ -68,7 +79,8 @@ export interface Self<S> {
   child<C>(kind: Kind<C>, find: (state: S) => C | undefined, orNull?: boolean): unknown;
 }
 
-const sizeOf = (value: unknown): number => JSON.stringify(value)?.length ?? 0;
+const utf8 = new TextEncoder();
+const sizeOf = (value: unknown): number => utf8.encode(JSON.stringify(value) ?? '').length;
 
 export const clientObject = <S>(queue: Queue, kind: Kind<S>, find: () => S | undefined, orNull = false): unknown => {
   const loaded = new Map<string, unknown>();

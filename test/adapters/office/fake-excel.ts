@@ -1,6 +1,6 @@
 import type { OfficeHost } from '../../../src/adapters/office/host';
 import type { RangeAddress } from '../../../src/workbook/port';
-import { clientObject, Queue, refuse, type Kind, type Limits, type Self } from './fake-client';
+import { clientObject, Queue, refuse, type Exchange, type Kind, type Limits, type Self } from './fake-client';
 import {
   blankSheet,
   cellOfEntry,
@@ -44,6 +44,8 @@ export class FakeExcel implements OfficeHost {
   /** Undo steps that a person would see. */
   readonly undoStack: FakeState[] = [];
   roundTrips = 0;
+  /** Bytes of each sync that was carried out, by the stand-in's own count. */
+  readonly exchanges: Exchange[] = [];
   pauses = 0;
   /** How often the calculation state will still answer that it is not done. */
   calculating = 0;
@@ -69,7 +71,7 @@ export class FakeExcel implements OfficeHost {
   run = async <T>(options: Excel.RunOptions, batch: (context: Excel.RequestContext) => Promise<T>): Promise<T> => {
     if (options.mergeUndoGroup && !this.supports('1.20')) refuse('ApiNotFound', 'mergeUndoGroup');
     if (this.isEditing && !options.delayForCellEdit) refuse('InvalidOperationInCellEditMode');
-    const queue = new Queue(this.limits);
+    const queue = new Queue(this.limits, this.exchanges);
     this.group = options.mergeUndoGroup ? { isOpen: false } : undefined;
     const context = {
       workbook: clientObject(queue, this.workbook, () => this.state),
