@@ -46,7 +46,7 @@ const slackOf = (
 ): Slack | undefined => {
   const [large, small] = direction === 'atMost' ? [pass, value] : [value, pass];
   const amount = kind === 'factor' ? (small > 0 && large >= 0 ? large / small : NaN) : large - small;
-  return Number.isFinite(amount) ? { kind, amount } : undefined;
+  return Number.isFinite(amount) && Number.isFinite(pass) ? { kind, amount } : undefined;
 };
 
 export const limitOf = (name: BoundLimit['name'], { pass, warn, origin }: Bound): BoundLimit => ({
