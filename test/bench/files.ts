@@ -2,6 +2,7 @@ import { spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { deflateRawSync } from 'node:zlib';
 import { nodeCodec } from '../../src/adapters/xlsx/codec-node';
 import { FILE_LIMITS } from '../../src/adapters/xlsx/limits';
 import { openWorkbook } from '../../src/adapters/xlsx/workbook-file';
@@ -15,17 +16,26 @@ interface Cost {
   readonly megabytes: number;
 }
 
-/** Read and copy: every sheet read into its values, every part unpacked, packed again and written. Nothing is judged. */
+/**
+ * Read and copy: every sheet read into its values, every part unpacked, packed again (as hard as the command does) and
+ * written. Nothing is judged.
+ */
 export const copy = (from: string, to: string): void => {
   const bytes = new Uint8Array(readFileSync(from));
   const book = openWorkbook(bytes, { codec: nodeCodec, functionNames: [] });
   const cells = book.sheets.reduce((sum, { name }) => sum + book.readSheet(name).values.length, 0);
   if (cells === 0) throw new Error('nothing was read');
-  const packed = readZip(bytes, FILE_LIMITS).map((entry) => {
+  const copied = readZip(bytes, FILE_LIMITS).map((entry) => {
     const raw = entry.method === 0 ? entry.packed : nodeCodec.inflate(entry.packed, entry.size)!;
-    return freshEntry(entry.name, 8, nodeCodec.crc32(raw), raw.length, nodeCodec.deflate(raw));
+    return freshEntry(
+      entry.name,
+      8,
+      nodeCodec.crc32(raw),
+      raw.length,
+      deflateRawSync(raw, { level: raw.length > 8_000_000 ? 3 : 6 }),
+    );
   });
-  writeFileSync(to, writeZip(packed));
+  writeFileSync(to, writeZip(copied));
 };
 
 /** The command as people call it, without the making of its bundle. */

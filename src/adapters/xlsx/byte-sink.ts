@@ -46,8 +46,15 @@ export class ByteSink {
     }
   }
 
-  finish(): Uint8Array {
-    return this.bytes.subarray(0, this.length);
+  get size(): number {
+    return this.length;
+  }
+
+  /** Hands out what there is, good until the next byte comes, and starts anew. */
+  take(): Uint8Array {
+    const taken = this.bytes.subarray(0, this.length);
+    this.length = 0;
+    return taken;
   }
 
   private reserve(more: number): void {

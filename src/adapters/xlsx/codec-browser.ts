@@ -1,5 +1,5 @@
 import { deflateSync, Inflate } from 'fflate';
-import type { Codec } from './codec';
+import type { Codec, Packed, Packer } from './codec';
 
 /** Small enough that one step cannot unpack to more than about 16 MB before the size is looked at. */
 const STEP = 16_384;
@@ -21,9 +21,34 @@ export const browserCodec: Codec = {
     }
     return filled === size ? out : undefined;
   },
-  deflate: (bytes) => deflateSync(bytes, { level: 6 }),
   crc32,
+  packer: () => new WholePacker(),
 };
+
+/** Keeps the pieces until the last has come: this packing cannot be done in parts that fit together. */
+class WholePacker implements Packer {
+  private readonly pieces: Uint8Array[] = [];
+
+  add(piece: Uint8Array, isLast: boolean): void {
+    this.pieces.push(isLast && this.pieces.length === 0 ? piece : piece.slice());
+  }
+
+  finish(): Packed | undefined {
+    const size = this.pieces.reduce((sum, { length }) => sum + length, 0);
+    const bytes = this.pieces.length === 1 ? this.pieces[0]! : new Uint8Array(size);
+    let at = 0;
+    if (this.pieces.length > 1)
+      for (const piece of this.pieces) {
+        bytes.set(piece, at);
+        at += piece.length;
+      }
+    const crc = crc32(bytes);
+    const data = deflateSync(bytes, { level: 6 });
+    if (data.length >= size) return { method: 0, data: bytes, size, crc };
+    const again = browserCodec.inflate(data, size);
+    return again && crc32(again) === crc ? { method: 8, data, size, crc } : undefined;
+  }
+}
 
 const TABLES = crcTables();
 

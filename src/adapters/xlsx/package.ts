@@ -1,4 +1,4 @@
-import type { Codec } from './codec';
+import type { Codec, Packed, Packer } from './codec';
 import type { Limits } from './limits';
 import { refuse } from './refuse';
 import { toUtf8 } from './xml-text';
@@ -6,6 +6,8 @@ import { readZip, type ZipEntry } from './zip-read';
 import { freshEntry, writeZip } from './zip-write';
 
 const OLE_HEADER = [0xd0, 0xcf, 0x11, 0xe0];
+/** Parts are packed in pieces of this size. */
+const PIECE_BYTES = 4 * 1024 * 1024;
 /** Unpacked parts up to this size are kept; larger ones are unpacked again when they are read again. */
 const KEEP_BYTES = 2 * 1024 * 1024;
 
@@ -15,16 +17,25 @@ class Written {
 
   constructor(
     readonly name: string,
-    readonly bytes: Uint8Array,
+    private readonly content: Uint8Array | Packed,
   ) {}
+
+  get bytes(): Uint8Array | undefined {
+    return this.content instanceof Uint8Array ? this.content : undefined;
+  }
 
   entry(codec: Codec): ZipEntry {
     if (this.packed) return this.packed;
-    const { name, bytes } = this;
-    const packed = codec.deflate(bytes);
-    const [method, data] = packed.length < bytes.length ? ([8, packed] as const) : ([0, bytes] as const);
-    return (this.packed = freshEntry(name, method, codec.crc32(bytes), bytes.length, data));
+    const { method, crc, size, data } = this.content instanceof Uint8Array ? pack(codec, this.content) : this.content;
+    return (this.packed = freshEntry(this.name, method, crc, size, data));
   }
+}
+
+function pack(codec: Codec, bytes: Uint8Array): Packed {
+  const packer = codec.packer(bytes.length);
+  for (let at = 0; at === 0 || at < bytes.length; at += PIECE_BYTES)
+    packer.add(bytes.subarray(at, at + PIECE_BYTES), at + PIECE_BYTES >= bytes.length);
+  return packer.finish() ?? refuse('host', 'The result could not be packed, so nothing was changed.');
 }
 
 /** The parts of a workbook file by name (names compare without case). Unread parts stay packed, unedited ones are copied. */
@@ -62,7 +73,7 @@ export class Package {
   read(name: string): Uint8Array {
     const key = name.toLowerCase();
     const entry = this.entries.get(key) ?? refuse('unsupported', `The part ${name} is missing from the file.`);
-    if (entry instanceof Written) return entry.bytes;
+    if (entry instanceof Written) return entry.bytes ?? this.unpack(entry.entry(this.codec));
     const kept = this.unpacked.get(key);
     if (kept) return kept;
     const bytes = toUtf8(this.unpack(entry), entry.name);
@@ -82,6 +93,17 @@ export class Package {
   write(name: string, bytes: Uint8Array): void {
     const key = name.toLowerCase();
     this.entries.set(key, new Written(this.entries.get(key)?.name ?? name, bytes));
+    this.unpacked.delete(key);
+  }
+
+  packer(expected: number): Packer {
+    return this.codec.packer(expected);
+  }
+
+  /** Replaces the content of a part by one that was packed piece by piece. */
+  writePacked(name: string, packed: Packed): void {
+    const key = name.toLowerCase();
+    this.entries.set(key, new Written(this.entries.get(key)?.name ?? name, packed));
     this.unpacked.delete(key);
   }
 
@@ -117,15 +139,12 @@ export class Package {
     return [...this.entries].filter(([key, entry]) => this.original.get(key) !== entry).map(([, entry]) => entry.name);
   }
 
-  /** The parts that were taken over as they were, for the check before writing. */
-  untouched(): ReadonlyMap<string, ZipEntry> {
-    const same = [...this.entries].filter(([, entry]) => !(entry instanceof Written)) as [string, ZipEntry][];
-    return new Map(same);
+  /** Every part as it goes into the file: taken over as it was, or packed anew and proved by unpacking it. */
+  packed(): ZipEntry[] {
+    return [...this.entries.values()].map((entry) => (entry instanceof Written ? entry.entry(this.codec) : entry));
   }
 
   save(): Uint8Array {
-    return writeZip(
-      [...this.entries.values()].map((entry) => (entry instanceof Written ? entry.entry(this.codec) : entry)),
-    );
+    return writeZip(this.packed());
   }
 }

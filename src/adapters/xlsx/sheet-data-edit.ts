@@ -28,7 +28,7 @@ export class RowsOutOfOrder extends Error {}
 /** Rewrites the cell data while the sheet is walked: touched cells are written anew, everything between is copied. */
 export class SheetDataEdit {
   formulasChanged = false;
-  private readonly sink: ByteSink;
+  private readonly sink = new ByteSink(EMIT_BYTES);
   private readonly sweep: EffectSweep;
   private readonly newRows: readonly number[];
   private nextNewRow = 0;
@@ -52,8 +52,9 @@ export class SheetDataEdit {
     /** Rows that the sheet has, given when they are known to be out of order. */
     private readonly existing: ReadonlySet<number> | undefined,
     private copied: number,
+    /** Takes whole rows, and what stands between them; the bytes are good during the call. */
+    private readonly emit: (rows: Uint8Array) => void,
   ) {
-    this.sink = new ByteSink(bytes.length + writtenBytes(effects));
     this.sweep = new EffectSweep(effects);
     this.newRows = this.sweep.rows();
     this.arrays = new ArrayBlocks(context.sheet);
@@ -63,6 +64,10 @@ export class SheetDataEdit {
     if (row.row <= this.lastRow && !this.existing) throw new RowsOutOfOrder();
     this.lastRow = Math.max(row.row, this.lastRow);
     this.makeRows(row.row, row.start);
+    if (this.sink.size + row.start - this.copied > EMIT_BYTES) {
+      this.upTo(row.start);
+      this.emit(this.sink.take());
+    }
     this.rowStyle = onOff(scanner.attributes.get('customFormat'))
       ? Number(scanner.attributes.get('s') ?? 0)
       : undefined;
@@ -104,11 +109,11 @@ export class SheetDataEdit {
     }
   }
 
-  /** Ends the cell data and returns its new bytes, from where `copied` began up to here. */
-  finish(closeStart: number): Uint8Array {
+  /** Ends the cell data: everything from where `copied` began up to here has been emitted then. */
+  finish(closeStart: number): void {
     this.makeRows(Infinity, closeStart);
     this.upTo(closeStart);
-    return this.sink.finish();
+    if (this.sink.size > 0) this.emit(this.sink.take());
   }
 
   private upTo(at: number): void {
@@ -133,6 +138,7 @@ export class SheetDataEdit {
       if (cells === '') continue;
       this.upTo(at);
       this.sink.text(`<${this.prefix}row r="${row + 1}">${cells}</${this.prefix}row>`);
+      if (this.sink.size > EMIT_BYTES) this.emit(this.sink.take());
     }
     if (this.newRows[this.nextNewRow] === before) this.nextNewRow++;
   }
@@ -277,9 +283,8 @@ export class SheetDataEdit {
 
 const UNPLANNED: ColumnPlan = { writes: [], resetStyle: false, look: undefined, styles: new Map() };
 
-/** A first guess of how much room the result needs. */
-const writtenBytes = (effects: readonly Effect[]): number =>
-  effects.reduce((sum, effect) => sum + (effect.kind === 'write' ? effect.bytes : 0), 1024);
+/** Rows are handed on when this much has come together. */
+const EMIT_BYTES = 4 * 1024 * 1024;
 
 function sameValue(a: Cell, b: Cell): boolean {
   if (typeof a === 'object' && typeof b === 'object' && a && b) return a.error === b.error;

@@ -5,6 +5,8 @@ import { setMarks } from './marks-edit';
 import { refuse } from './refuse';
 import { RowsOutOfOrder, SheetDataEdit, type EditContext } from './sheet-data-edit';
 import { resolve, type Effect } from './sheet-effects';
+import type { Packer } from './codec';
+import { SheetOutput } from './sheet-output';
 import type { SheetPlan } from './sheet-plan';
 import {
   columnSpans,
@@ -22,20 +24,21 @@ import {
 import { walkSheet } from './sheet-walk';
 import { Splice } from './splice';
 import type { XmlScanner } from './xml-scan';
-import { escapeAttribute } from './xml-text';
+import { escapeAttribute, fromUtf8, utf8 } from './xml-text';
 import { onOff, prefixed } from './xml-tree';
 import { STRICT, TRANSITIONAL } from './relations';
 
 export type SheetEdit = Pick<SheetPlan, 'effects' | 'widths' | 'marks'>;
 
 export interface SheetEditContext extends EditContext {
+  packer(expected: number): Packer;
   differential(ink: string, ground: string): number;
   /** Notes live in parts beside the sheet: given the relation id of its drawing for note boxes, returns that of a new one. */
   setNotes(place: { relationSpace: string }, drawing: string | undefined): string | undefined;
 }
 
 export interface EditedSheet {
-  readonly bytes: Uint8Array;
+  readonly output: SheetOutput;
   readonly formulasChanged: boolean;
   readonly isProtected: boolean;
 }
@@ -76,39 +79,43 @@ function editInOrder(
   };
   let spans: ColumnSpan[] = [];
   let data: SheetDataEdit | undefined;
-  let region = { start: 0, end: 0, selfClosing: false };
-  let cells: Uint8Array = bytes;
+  let output: SheetOutput | undefined;
+  let rootTag = { start: 0, end: 0 };
+  let dataEnd = 0;
   walkSheet(bytes, part, {
-    root: (scanner) => readRoot(scanner, layout),
+    root(scanner) {
+      readRoot(scanner, layout);
+      rootTag = { start: scanner.start, end: scanner.end };
+    },
     data(start, openEnd, selfClosing) {
       sections.push({ local: 'sheetData', start, end: openEnd });
       spans = columnSpans(layout);
-      region = { start: openEnd, end: openEnd, selfClosing };
       const style = (column: number): number => styleOfColumn(spans, column);
-      data = new SheetDataEdit(bytes, layout.prefix, edit.effects, context, style, existing, openEnd);
+      output = new SheetOutput(layout, rowFrame(layout, rootTag), selfClosing, context.packer(bytes.length));
+      output.start(editHead(layout, edit, openEnd));
+      const emit = (rows: Uint8Array): void => output!.rows(rows);
+      data = new SheetDataEdit(bytes, layout.prefix, edit.effects, context, style, existing, openEnd, emit);
     },
     row: (row, scanner) => data!.row(row, scanner),
     cell: (cell) => data!.cell(cell),
     rowEnd: (row) => data!.rowEnd(row),
     dataEnd(closeStart) {
-      region.end = closeStart;
-      cells = data!.finish(closeStart);
+      dataEnd = closeStart;
+      data!.finish(closeStart);
     },
     section: (local, start, end) => void sections.push(sectionOf(bytes, part, local, start, end)),
     rootEnd: (closeStart) => void (layout.rootEnd = closeStart),
   });
   checkMerges(layout, edit.effects, context.sheet);
   const splice = new Splice(bytes);
-  replaceCells(splice, region, cells, layout.prefix);
-  setWidths(layout, splice, edit.widths);
-  growDimension(layout, splice, writtenRange(edit.effects));
   if (edit.marks) setMarks(layout, splice, edit.marks, (ink, ground) => context.differential(ink, ground));
   const [drawing] = sectionsNamed(layout, 'legacyDrawing');
   const newDrawing = context.setNotes(layout, drawing && prefixed(drawing, 'id'));
   if (newDrawing !== undefined) addNoteDrawing(layout, splice, newDrawing);
+  output!.end(splice.apply(dataEnd));
   const [protection] = sectionsNamed(layout, 'sheetProtection');
   return {
-    bytes: splice.apply(),
+    output: output!,
     formulasChanged: data!.formulasChanged,
     isProtected: onOff(protection?.attributes.get('sheet')),
   };
@@ -125,17 +132,17 @@ function readRoot(scanner: XmlScanner, layout: Mutable): void {
 
 type Mutable = { -readonly [K in keyof SheetLayout]: SheetLayout[K] };
 
-function replaceCells(
-  splice: Splice,
-  { start, end, selfClosing }: { start: number; end: number; selfClosing: boolean },
-  cells: Uint8Array,
-  prefix: string,
-): void {
-  if (!selfClosing) return splice.replace(start, end, cells);
-  if (cells.length === 0) return;
-  splice.replace(start - 2, start, '>');
-  splice.replace(start, start, cells);
-  splice.replace(start, start, `</${prefix}sheetData>`);
+/** What stands before the rows, edited: all of it comes before the cells in the order of the format. */
+function editHead(layout: SheetLayout, edit: SheetEdit, end: number): Uint8Array {
+  const splice = new Splice(layout.bytes);
+  setWidths(layout, splice, edit.widths);
+  growDimension(layout, splice, writtenRange(edit.effects));
+  return splice.apply(0, end);
+}
+
+function rowFrame({ bytes, prefix }: SheetLayout, root: { start: number; end: number }) {
+  const tag = fromUtf8(bytes.subarray(root.start, root.end));
+  return { open: utf8(`${tag}<${prefix}sheetData>`), close: utf8(`</${prefix}sheetData></${prefix}worksheet>`) };
 }
 
 /** Only the first cell of a merged block shows: a value anywhere else in it would be lost from sight. */

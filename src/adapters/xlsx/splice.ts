@@ -43,35 +43,37 @@ export class Splice {
     return this.edits.length === 0 && this.filled.size === 0;
   }
 
-  apply(): Uint8Array {
+  /** All edits made; of a part of the bytes when they all lie in it. */
+  apply(from = 0, to = this.bytes.length): Uint8Array {
     for (const [element, xml] of this.filled) {
       let slash = element.openEnd - 1;
       while (this.bytes[slash] !== 47) slash--;
       this.replace(slash, element.openEnd, `>${xml}</${tagName(element, element.local)}>`);
     }
     this.filled.clear();
-    if (this.edits.length === 0) return this.bytes;
-    return applyEdits(this.bytes, this.edits);
+    if (this.edits.length === 0)
+      return from === 0 && to === this.bytes.length ? this.bytes : this.bytes.subarray(from, to);
+    return applyEdits(this.bytes, this.edits, from, to);
   }
 }
 
-function applyEdits(bytes: Uint8Array, edits: readonly Edit[]): Uint8Array {
+function applyEdits(bytes: Uint8Array, edits: readonly Edit[], first: number, last: number): Uint8Array {
   const sorted = edits.map((edit, n) => ({ edit, n }));
   // At one place insertions come before a cut, each in the order in which it was asked for.
   sorted.sort((a, b) => a.edit.at - b.edit.at || a.edit.until - b.edit.until || a.n - b.n);
-  const length = edits.reduce((sum, edit) => sum + edit.insert.length - (edit.until - edit.at), bytes.length);
+  const length = edits.reduce((sum, edit) => sum + edit.insert.length - (edit.until - edit.at), last - first);
   const out = new Uint8Array(length);
-  let from = 0;
+  let from = first;
   let to = 0;
   for (const { edit } of sorted) {
-    if (edit.at < from) throw new Error('two edits of one part overlap');
+    if (edit.at < from || edit.until > last) throw new Error('two edits of one part overlap, or one lies outside');
     out.set(bytes.subarray(from, edit.at), to);
     to += edit.at - from;
     out.set(edit.insert, to);
     to += edit.insert.length;
     from = edit.until;
   }
-  out.set(bytes.subarray(from), to);
+  out.set(bytes.subarray(from, last), to);
   return out;
 }
 

@@ -1,21 +1,18 @@
-import { cellAddress } from '../../workbook/address';
 import { contentType } from './content-types';
 import type { Package } from './package';
 import { refuse } from './refuse';
 import { relationsOf, relationsPart } from './relations';
-import { sectionOf, SECTION_ORDER } from './sheet-sections';
-import { walkSheet } from './sheet-walk';
+import { SheetCheck, type AroundSheet } from './sheet-check';
 import { Styles } from './styles';
 import { readWorkbookPart } from './workbook-part';
 import { END, XmlScanner } from './xml-scan';
 import { readZip, sameBytes } from './zip-read';
-import { descendants, parseTree, prefixed } from './xml-tree';
 
 const wrong = (what: string): never =>
   refuse('host', `The result did not pass its own check, so nothing was changed: ${what}.`);
 
-/** Checks every part that differs from the file that was opened, before anybody sees the change. */
-export function verifyEdits(pkg: Package, workbook: string): void {
+/** Checks every part that differs from the file that was opened, before anybody sees the change; some sheets were `checked` as they were written. */
+export function verifyEdits(pkg: Package, workbook: string, checked: ReadonlyMap<string, SheetCheck>): void {
   const edited = pkg.edited();
   for (const part of edited) {
     // Worksheets are walked from end to end below.
@@ -33,69 +30,28 @@ export function verifyEdits(pkg: Package, workbook: string): void {
   }
   for (const { part, name } of book.sheets) {
     if (!parts.has(part.toLowerCase())) continue;
-    const fault = sheetFault(pkg, part, pkg.read(part), styles);
+    const around: AroundSheet = {
+      relations: new Set(relationsOf(pkg, part).map((relation) => relation.id)),
+      cellStyles: styles?.count ?? 1,
+      looks: styles?.differentialCount ?? 0,
+    };
+    const check = checked.get(part) ?? new SheetCheck(part).whole(pkg.read(part));
+    const fault = check.faultIn(around);
     if (fault === undefined) continue;
     const before = pkg.readOriginal(part);
-    if (before === undefined || sheetFault(pkg, part, before, styles) === undefined) wrong(`sheet ${name}: ${fault}`);
+    if (before === undefined || new SheetCheck(part).whole(before).faultIn(around) === undefined)
+      wrong(`sheet ${name}: ${fault}`);
   }
 }
 
-/** The first thing in a worksheet part that would make a program complain. */
-function sheetFault(pkg: Package, part: string, bytes: Uint8Array, styles: Styles | undefined): string | undefined {
-  let fault: string | undefined;
-  const note = (what: string): void => void (fault ??= what);
-  const relations = new Set(relationsOf(pkg, part).map((relation) => relation.id));
-  const cellStyles = styles?.count ?? 1;
-  const looks = styles?.differentialCount ?? 0;
-  const masters = new Set<string>();
-  let row = -1;
-  let column = -1;
-  let rank = -1;
-  const inOrder = (local: string): void => {
-    const own = SECTION_ORDER.indexOf(local);
-    if (own >= 0 && own < rank) note(`${local} is out of place`);
-    rank = Math.max(rank, own);
-  };
-  walkSheet(bytes, part, {
-    data: () => inOrder('sheetData'),
-    row(record) {
-      if (record.row <= row) note(`row ${record.row + 1} is out of order`);
-      row = record.row;
-      column = -1;
-    },
-    cell(cell) {
-      if (cell.column <= column) note(`cell ${cellAddress(cell.row, cell.column)} is out of order`);
-      column = cell.column;
-      if (cell.style > 0 && cell.style >= cellStyles) note(`cell ${cellAddress(cell.row, cell.column)} has no format`);
-      if (cell.formula?.type !== 'shared') return;
-      if (cell.formula.text !== '') masters.add(cell.formula.shared ?? '');
-      else if (!masters.has(cell.formula.shared ?? ''))
-        note(`cell ${cellAddress(cell.row, cell.column)} lost its formula`);
-    },
-    section(local, start, end) {
-      inOrder(sectionOf(bytes, part, local, start, end).local);
-      if (!/^(conditionalFormatting|legacyDrawing|drawing|tableParts)$/.test(local)) return;
-      const element = parseTree(bytes, part, start, end);
-      for (const e of [element, ...descendants(element)]) {
-        const id = prefixed(e, 'id');
-        if (id !== undefined && /rawing$|tablePart$/.test(e.local) && !relations.has(id))
-          note(`${e.local} leads nowhere`);
-        if (e.local === 'cfRule' && Number(e.attributes.get('dxfId') ?? -1) >= looks) note('a rule has no look');
-      }
-    },
-  });
-  return fault;
-}
-
-/** Reads the written file back: every part is there, and what was not edited is the same byte for byte. */
+/** Reads the written file back: every part is there, byte for byte as it was or as it was packed and proved. */
 export function verifyFile(pkg: Package, bytes: Uint8Array): void {
   const entries = readZip(bytes, { ...pkg.limits, fileBytes: Infinity });
-  if (entries.length !== pkg.names().length) wrong('a part is missing');
-  const untouched = pkg.untouched();
+  const packed = new Map(pkg.packed().map((entry) => [entry.name.toLowerCase(), entry]));
+  if (entries.length !== packed.size) wrong('a part is missing');
   for (const entry of entries) {
-    const before = untouched.get(entry.name.toLowerCase());
-    if (before && (before.crc !== entry.crc || !sameBytes(before.packed, entry.packed)))
-      wrong(`${entry.name} is not the same as before`);
-    if (!before) pkg.unpack(entry);
+    const before = packed.get(entry.name.toLowerCase());
+    const isSame = before?.crc === entry.crc && before.size === entry.size && before.method === entry.method;
+    if (!before || !isSame || !sameBytes(before.packed, entry.packed)) wrong(`${entry.name} is not the same as before`);
   }
 }

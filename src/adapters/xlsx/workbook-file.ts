@@ -9,7 +9,8 @@ import { refuse } from './refuse';
 import { relationsOf } from './relations';
 import { readSettings, writeSetting } from './settings-part';
 import { readSharedStrings } from './shared-strings';
-import { editSheet } from './sheet-edit';
+import type { SheetCheck } from './sheet-check';
+import { editSheet, type EditedSheet } from './sheet-edit';
 import { readSheet, type FileSheetContent, type ReadContext } from './sheet-read';
 import { dependentsOf } from './dependents';
 import { spillMetadata } from './spill-metadata';
@@ -147,14 +148,19 @@ export class WorkbookFile {
     let styles: Styles | undefined;
     const allStyles = (): Styles => (styles ??= new Styles(this.pkg, stylesPart(this.pkg, this.book)));
     let formulasChanged = false;
-    for (const plan of plans) if (this.editOne(plan, allStyles)) formulasChanged = true;
+    const checked = new Map<string, SheetCheck>();
+    for (const plan of plans) {
+      const edited = this.editOne(plan, allStyles);
+      if (edited.formulasChanged) formulasChanged = true;
+      checked.set(plan.sheet.part, edited.output.check);
+    }
     styles?.flush();
     if (formulasChanged) dropCalculationOrder(this.pkg, this.part);
-    verifyEdits(this.pkg, this.part);
+    verifyEdits(this.pkg, this.part, checked);
   }
 
-  /** Edits one sheet and the parts that belong to it; true when formulas came or went. */
-  private editOne(plan: SheetPlan, styles: () => Styles): boolean {
+  /** Edits one sheet and the parts that belong to it. */
+  private editOne(plan: SheetPlan, styles: () => Styles): EditedSheet {
     const { pkg, part: workbook } = this;
     const { name: sheet, part } = plan.sheet;
     const before = pkg.read(part);
@@ -163,6 +169,7 @@ export class WorkbookFile {
     const edited = editSheet(before, part, plan, {
       ...this.context(),
       sheet,
+      packer: (expected) => pkg.packer(expected),
       styleFor: (base: number, look: CellLook) => styles().styleFor(base, look),
       differential: (ink: string, ground: string) => styles().differential(ink, ground),
       spillMetadata: () => spillMetadata(pkg, workbook),
@@ -170,14 +177,11 @@ export class WorkbookFile {
     });
     if (edited.isProtected) this.warnings.add(`Sheet ${sheet} is protected; it was changed all the same.`);
     for (const { kind, range } of plan.effects) if (kind !== 'look') this.touched.push({ sheet, range });
-    if (!sameContent(before, edited.bytes)) pkg.write(part, edited.bytes);
-    return edited.formulasChanged;
+    if (edited.output.changed)
+      pkg.writePacked(
+        part,
+        edited.output.finish() ?? refuse('host', 'The result could not be packed, so nothing was changed.'),
+      );
+    return edited;
   }
-}
-
-function sameContent(a: Uint8Array, b: Uint8Array): boolean {
-  if (a === b) return true;
-  if (a.length !== b.length) return false;
-  for (let n = 0; n < a.length; n++) if (a[n] !== b[n]) return false;
-  return true;
 }
