@@ -13,7 +13,7 @@ export const GERMAN: HelpWords = {
     steps: [
       'Öffnen Sie Ihre Kanalliste in Excel und wählen Sie auf der Registerkarte Start die Schaltfläche „Kanäle planen“, oder öffnen Sie sie in [der Werkbank](workbench.html), die ohne Excel auskommt.',
       'Sehen Sie im Aufgabenbereich nach, welche Spalte als was gelesen wurde, und wählen Sie eine andere, wo das nicht stimmt. Was unsicher ist, wird gefragt und nie geraten.',
-      'Lassen Sie die Kanäle prüfen. Zeilen, die nicht bestehen, stehen oben, jede mit Zahl, Grenze und Abhilfe. Einmal Rückgängig nimmt alles zurück.',
+      'Drücken Sie „Kanäle prüfen“. Zeilen, die nicht bestehen, stehen oben, jede mit Zahl, Grenze und Abhilfe. Einmal Rückgängig nimmt alles zurück.',
       'Ändern Sie Zellen: Die Urteile folgen von selbst. Nur die Tabellenfunktionen: Geben Sie `=CHAN.` in eine Zelle ein.',
     ],
   },

@@ -13,7 +13,7 @@ export const FRENCH: HelpWords = {
     steps: [
       'Ouvrez votre liste de voies dans Excel et choisissez « Planifier les voies » sous l’onglet Accueil, ou ouvrez-la dans [l’atelier](workbench.html), qui se passe d’Excel.',
       'Regardez dans le volet quelle colonne a été lue comme quoi, et choisissez-en une autre en cas d’erreur. Ce qui n’est pas sûr est demandé, jamais deviné.',
-      'Lancez la vérification des voies. Les lignes en échec viennent d’abord, chacune avec sa valeur, sa limite et un remède. Une seule annulation défait tout.',
+      'Choisissez « Contrôler les voies ». Les lignes en échec viennent d’abord, chacune avec sa valeur, sa limite et un remède. Une seule annulation défait tout.',
       'Modifiez des cellules : les verdicts suivent d’eux-mêmes. Pour les seules fonctions de feuille : tapez `=CHAN.` dans une cellule.',
     ],
   },

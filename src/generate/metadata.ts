@@ -1,6 +1,8 @@
+import type { Language } from '../core/language';
 import type { AnyFunction, ArgSpec } from '../functions/define';
 import { argumentHint, isRepeating, requiredCount } from '../functions/describe';
 import { ENGLISH, type Wording } from '../functions/words/wording';
+import { fileOf } from './static-page';
 
 export interface ParameterMetadata {
   readonly name: string;
@@ -14,6 +16,7 @@ export interface FunctionMetadata {
   readonly id: string;
   readonly name: string;
   readonly description: string;
+  readonly helpUrl: string;
   readonly parameters: readonly ParameterMetadata[];
   readonly result: { readonly dimensionality?: 'matrix' };
 }
@@ -22,6 +25,10 @@ export interface CustomFunctionsMetadata {
   readonly allowErrorForDataTypeAny: true;
   readonly functions: readonly FunctionMetadata[];
 }
+
+/** The place of a function on the help page, at the address of the development build; a package names its own. */
+export const helpUrlOf = (fn: AnyFunction, language: Language): string =>
+  `https://localhost:3000/${fileOf('help', language)}#${fn.name}`;
 
 const isMatrix = (spec: ArgSpec): boolean => spec.kind === 'curve' || spec.kind === 'list' || spec.kind === 'block';
 
@@ -55,6 +62,7 @@ export const customFunctionsMetadata = (
     id: fn.name,
     name: fn.name,
     description: wording.say(fn.summary),
+    helpUrl: helpUrlOf(fn, wording.language),
     parameters: parametersOf(fn, wording),
     result: spills(fn) ? { dimensionality: 'matrix' } : {},
   })),

@@ -27,6 +27,10 @@ const build = (name: string, more: Readonly<Record<string, string>> = {}): strin
     'help.html': page,
     'functions.js': 'one();',
     'functions.json': '{"functions":[{"id":"ONE","helpUrl":"https://localhost:3000/help.html#ONE"}]}',
+    'help.de.html': page,
+    'help.fr.html': page,
+    'functions.de.json': '{"functions":[{"id":"ONE","helpUrl":"https://localhost:3000/help.de.html#ONE"}]}',
+    'functions.fr.json': '{}',
     'grid.css': 'body{}',
     'demo-plan.xlsx': 'cells',
     '.built': 'a stamp',
@@ -100,11 +104,12 @@ describe('a package for a static host', () => {
     const manifest = manifestOf('first');
     expect(manifest).not.toContain('localhost');
     expect(manifest).toContain('<AppDomain>https://plans.example.org</AppDomain>');
-    expect(manifest).toContain('<SupportUrl DefaultValue="https://plans.example.org/cw/help.html"/>');
+    expect(manifest).toContain('<SupportUrl DefaultValue="https://plans.example.org/cw/help.html"');
     expect(manifest).toContain(`DefaultValue="https://plans.example.org/cw/${bundleFolder('first')}/functions.json"`);
     expect(manifest).toContain('<Version>1.1.0.0</Version>');
     const functions = readFileSync(join(folder, 'first', bundleFolder('first'), 'functions.json'), 'utf8');
     expect(functions).toContain('https://plans.example.org/cw/help.html#ONE');
+    expect(manifest).toContain(`Value="https://plans.example.org/cw/${bundleFolder('first')}/functions.de.json"`);
   });
 
   it('keeps what may be cached for ever in a folder that is named by its content', () => {
@@ -113,6 +118,8 @@ describe('a package for a static host', () => {
     made(make(build('page-changed', { 'help.html': 'other words' }), 'third'));
     expect(bundleFolder('third')).toBe(bundleFolder('first'));
     expect(readdirSync(join(folder, 'first', bundleFolder('first'))).sort()).toEqual([
+      'functions.de.json',
+      'functions.fr.json',
       'functions.js',
       'functions.json',
       'grid.css',

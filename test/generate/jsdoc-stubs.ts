@@ -1,6 +1,6 @@
 import type { AnyFunction, ArgSpec } from '../../src/functions/define';
 import { argumentHint, isRepeating, requiredCount } from '../../src/functions/describe';
-import { spills } from '../../src/generate/metadata';
+import { helpUrlOf, spills } from '../../src/generate/metadata';
 
 const typeOf = (spec: ArgSpec): string => {
   const one = spec.kind === 'curve' || spec.kind === 'list' || spec.kind === 'block' ? 'any[][]' : 'any';
@@ -19,6 +19,7 @@ export const jsdocStubs = (functions: readonly AnyFunction[]): string =>
         '/**',
         ` * ${fn.summary}`,
         ` * @customfunction ${fn.name} ${fn.name}`,
+        ` * @helpurl ${helpUrlOf(fn, 'en')}`,
         ...args.map(([name, spec]) => ` * @param ${name} ${argumentHint(spec)}`),
         ' */',
         `export function stub${i}(${declared.join(', ')}): ${spills(fn) ? 'any[][]' : 'any'} { return null as any; }`,

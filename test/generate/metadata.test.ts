@@ -87,7 +87,7 @@ describe('functions.json', () => {
     },
   );
 
-  it('differs between languages in nothing but descriptions', async () => {
+  it('differs between languages in nothing but descriptions and the page of help', async () => {
     const files = await functionsJson();
     expect(Object.keys(files).sort()).toEqual(LANGUAGES.map(functionsJsonName).sort());
     const parsed = LANGUAGES.map(
@@ -98,6 +98,7 @@ describe('functions.json', () => {
       functions: metadata.functions.map((fn) => ({
         ...fn,
         description: '',
+        helpUrl: fn.helpUrl.replace(/help(\.\w\w)?\.html/, 'help.html'),
         parameters: fn.parameters.map((parameter) => ({ ...parameter, description: '' })),
       })),
     }));
