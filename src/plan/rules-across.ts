@@ -142,7 +142,7 @@ const sameDirections = (checks: readonly ChannelCheck[]): AcrossRows[] => {
 };
 
 /** "+X", "X+", "X" and "12X+" at point 12 are one direction; the sign goes last. */
-const plainDirection = (direction: string | undefined, point: string | undefined): string | undefined => {
+export const plainDirection = (direction: string | undefined, point: string | undefined): string | undefined => {
   let text = folded(direction).replace(/[\s:]/g, '').replace('−', '-');
   if (point && text.startsWith(point)) text = text.slice(point.length);
   const sign = text.includes('-') ? '-' : '+';

@@ -1,0 +1,216 @@
+import { VERDICTS } from '../../core/verdict';
+import type { Stock } from '../choosing/candidate';
+import type { InputMode } from '../fields';
+import type { Limits } from '../limits';
+import type { Channel } from '../model';
+import type { Assigned, Assignment, Missing, ShortageList, TypeUse, Unserved } from './assignment';
+import { sensorAxes, siteAxes, type SiteAxis } from './axes';
+import type { Answer } from './formulate';
+import type { AssignOptions, AssignProgress } from './options';
+import { pairSteps, type ChannelPairs } from './pairs';
+import { numberPieces } from './pieces';
+import { isPinned, planProblem, weightsOf } from './plan-problem';
+import type { AssignProblem } from './problem';
+import { findShortage, sizeOf, type Addition } from './shortage';
+import { solveProblem } from './solve';
+import type { SolveOptions, Solver } from './solver';
+import { countStock, type StockCount } from './stock-pools';
+import { costTerms } from './terms';
+
+/**
+ * Gives the channels sensors from the stock, as many channels as can be and at the least cost, proven where time allows.
+ * A cancelled or failed run assigns nothing.
+ */
+export const assignChannels = async (
+  channels: readonly Channel[],
+  stock: Stock,
+  limits: Limits,
+  solver: Solver,
+  options: AssignOptions = {},
+): Promise<Assignment> => {
+  const { signal, onProgress, timeLimit } = options;
+  const counted = countStock(stock.sensors, options);
+  const nothing = (status: Assignment['status']): Assignment => ({
+    status,
+    channels,
+    assigned: [],
+    unserved: [],
+    uses: [],
+    terms: [],
+    cost: 0,
+    isOptimal: false,
+    isFewest: false,
+    isUnlimited: counted.isUnlimited,
+    runs: 1,
+  });
+  const pairs = await judged(channels, stock, limits, options);
+  if (!pairs) return nothing('cancelled');
+  const sites = siteAxes(channels);
+  const whole = planProblem(channels, stock, pairs, counted, sites, options);
+  // Channels that no type fits are known to stay without; the solver need not see them.
+  const kept = channels.flatMap((_, i) => (whole.places[i]!.costs.size > 0 ? [i] : []));
+  const problem: AssignProblem = { ...whole, places: kept.map((i) => whole.places[i]!) };
+  const solving: SolveOptions = { signal, timeLimit, onProgress: (p) => onProgress?.({ step: 'solving', gap: gapOf(p.best, p.bound) }) }; // prettier-ignore
+  onProgress?.({ step: 'solving' });
+  const found = await solveProblem(problem, solver, solving);
+  if (found.status !== 'solved') return nothing(found.status);
+
+  const { answer } = found;
+  const assigned = assignedOf(answer, kept, { channels, stock, pairs, sites, counted, options });
+  const unserved = [
+    ...answer.unserved.map((i): Unserved => ({ channel: kept[i]!, why: 'stock' })),
+    ...channels.flatMap((_, i) => (whole.places[i]!.costs.size > 0 ? [] : [hopeless(i, channels, stock, pairs[i]!, options)])), // prettier-ignore
+  ].sort((a, b) => a.channel - b.channel);
+  const wanted = options.shortage !== false && answer.unserved.length > 0;
+  if (wanted) onProgress?.({ step: 'shortage' });
+  const shortage = wanted
+    ? listed(await findShortage(problem, answer.unserved, solver, { signal, timeLimit }), problem, stock)
+    : undefined;
+  if (signal?.aborted) return nothing('cancelled');
+  const isOverdue = (pool: number) => counted.pools[pool]!.isOverdue;
+  const terms = costTerms(problem, answer, assigned, stock.sensors, isOverdue, weightsOf(options));
+  return {
+    status: 'solved',
+    channels,
+    assigned,
+    unserved,
+    uses: usesOf(problem, answer, stock, counted),
+    shortage,
+    terms,
+    cost: terms.reduce((sum, { cost }) => sum + cost, 0),
+    isOptimal: found.isOptimal,
+    isFewest: found.isFewest,
+    gap: found.isOptimal ? undefined : gapOf(found.cost, found.bound),
+    isUnlimited: counted.isUnlimited,
+    runs: problem.slots,
+  };
+};
+
+const gapOf = (best: number | undefined, bound: number | undefined): number | undefined =>
+  best === undefined || bound === undefined || !Number.isFinite(best) ? undefined : Math.max(0, best - bound) / Math.max(1e-9, Math.abs(best)); // prettier-ignore
+
+/** Milliseconds of work between two pauses. */
+const STRETCH = 40;
+
+const judged = async (
+  channels: readonly Channel[],
+  stock: Stock,
+  limits: Limits,
+  { free, signal, pause, onProgress }: AssignOptions,
+): Promise<readonly ChannelPairs[] | undefined> => {
+  const steps = pairSteps(channels, stock, limits, free);
+  let last = Date.now();
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+    if (signal?.aborted) return undefined;
+    if (Date.now() - last < STRETCH) continue;
+    const progress: AssignProgress = { step: 'judging', ...step.value };
+    onProgress?.(progress);
+    await pause?.();
+    last = Date.now();
+  }
+};
+
+interface Context {
+  readonly channels: readonly Channel[];
+  readonly stock: Stock;
+  readonly pairs: readonly ChannelPairs[];
+  readonly sites: readonly (SiteAxis | undefined)[];
+  readonly counted: StockCount;
+  readonly options: AssignOptions;
+}
+
+const assignedOf = (
+  { housings }: Answer,
+  kept: readonly number[],
+  { channels, stock, pairs, sites, counted, options }: Context,
+): readonly Assigned[] => {
+  const pieces = numberPieces(housings);
+  const assigned = housings.flatMap(({ pool: p, places }, h): Assigned[] => {
+    const pool = counted.pools[p]!;
+    const before = counted.pools.slice(0, p).filter(({ sensor }) => sensor === pool.sensor);
+    const first = before.reduce((sum, { count }) => sum + count, 0);
+    const piece = pieces[h]!;
+    const own = places.map((i) => kept[i]!);
+    const axes =
+      (stock.sensors[pool.sensor]!.axes ?? 1) > 1 && own.every((i) => sites[i])
+        ? sensorAxes(own.map((i) => sites[i]!))
+        : undefined;
+    return own.map((channel, n) => {
+      const { combination, verdict, margin } = pairs[channel]![pool.sensor]!;
+      return {
+        channel,
+        combination,
+        verdict,
+        margin,
+        piece: first + piece + 1,
+        serial: pool.serials?.[piece],
+        axis: axes?.[n],
+        isPinned: isPinned(channels[channel]!, options),
+        isOverdue: pool.isOverdue,
+      };
+    });
+  });
+  return assigned.sort((a, b) => a.channel - b.channel);
+};
+
+const hopeless = (
+  channel: number,
+  channels: readonly Channel[],
+  { sensors }: Stock,
+  own: ChannelPairs,
+  options: AssignOptions,
+): Unserved => {
+  if (isPinned(channels[channel]!, options)) return { channel, why: 'not listed' };
+  let nearest: Unserved['nearest'];
+  let margin = -Infinity;
+  own.forEach((pair, i) => {
+    if (!pair) return;
+    const better = nearest ? VERDICTS.indexOf(pair.verdict) - VERDICTS.indexOf(nearest.verdict) : -1;
+    if (better > 0 || (better === 0 && (pair.margin ?? -Infinity) <= margin)) return;
+    nearest = { sensor: sensors[i]!, verdict: pair.verdict };
+    margin = pair.margin ?? -Infinity;
+  });
+  return { channel, why: 'nothing fits', nearest };
+};
+
+const usesOf = (
+  { pools, slots }: AssignProblem,
+  { housings }: Answer,
+  { sensors }: Stock,
+  { types }: StockCount,
+): readonly TypeUse[] =>
+  sensors.map((sensor, type): TypeUse => {
+    const own = housings.filter(({ pool }) => pools[pool]!.type === type);
+    const perRun = Array.from(
+      { length: slots },
+      (_, slot) => own.filter(({ slots: { first, last } }) => first <= slot && slot <= last).length,
+    );
+    const used = Math.max(0, ...perRun);
+    const { quantity, kept, overdue } = types[type]!;
+    const channels = own.reduce((sum, housing) => sum + housing.places.length, 0);
+    return { sensor, ...types[type]!, used, channels, left: quantity === undefined ? undefined : Math.max(0, quantity - kept - overdue - used) }; // prettier-ignore
+  });
+
+const listed = (
+  { fewest, alone, isProven }: { fewest?: Addition; alone: readonly Addition[]; isProven: boolean },
+  { pools }: AssignProblem,
+  { sensors }: Stock,
+): ShortageList => {
+  const missing = (addition: Addition): Missing[] => {
+    const byType = new Map<number, number>();
+    for (const [p, n] of addition.pools) byType.set(pools[p]!.type, (byType.get(pools[p]!.type) ?? 0) + n);
+    return [
+      ...[...byType].map(([type, count]): Missing => ({ kind: 'sensor', sensor: sensors[type]!, count })),
+      ...[...addition.inputs].map(([mode, count]: [InputMode, number]): Missing => ({ kind: 'input', mode, count })),
+    ];
+  };
+  const single = new Map<unknown, Missing>();
+  for (const addition of [...alone].sort((a, b) => sizeOf(a) - sizeOf(b)))
+    for (const one of missing(addition)) {
+      const key = one.kind === 'sensor' ? one.sensor : one.mode;
+      if (!single.has(key)) single.set(key, one);
+    }
+  return { fewest: fewest ? missing(fewest) : [], alone: [...single.values()], isProven };
+};
