@@ -59,6 +59,44 @@ export const rowValues = (
   return (row) => evaluator.valuesOf(row);
 };
 
+/** A place where a function is called: it is asked once for what many rows ask alike, such as all with the same sensor. */
+class Answers {
+  private static readonly MOST = 20_000;
+  /** After so many calls it shows whether rows ask alike often enough to be worth the looking up. */
+  private static readonly TRIAL = 2_000;
+  private static readonly WORTH = 0.3;
+  private known: Map<string, Cell> | undefined = new Map();
+  private asked = 0;
+  private found = 0;
+
+  constructor(private readonly ask: (given: readonly Cell[]) => Cell) {}
+
+  of(given: readonly Cell[]): Cell {
+    if (!this.known) return this.ask(given);
+    const key = keyOf(given);
+    const known = this.known.get(key);
+    this.asked += 1;
+    if (known !== undefined) {
+      this.found += 1;
+      return known;
+    }
+    const answer = this.ask(given);
+    if (this.known.size < Answers.MOST) this.known.set(key, answer);
+    if (this.asked === Answers.TRIAL && this.found < Answers.WORTH * this.asked) this.known = undefined;
+    return answer;
+  }
+}
+
+/** Different for different cells: each tells its kind, and a text its length. */
+const keyOf = (cells: readonly Cell[]): string => {
+  let key = '';
+  for (const cell of cells)
+    if (typeof cell === 'number') key += `#${cell}`;
+    else if (typeof cell === 'string') key += `"${cell.length}:${cell}`;
+    else key += isCellError(cell) ? `!${cell.error}` : `,${cell}`;
+  return key;
+};
+
 class RowEvaluator {
   readonly own: Work[] = [];
   private readonly known: (Cell | undefined)[] = [];
@@ -180,13 +218,11 @@ class RowEvaluator {
     const fn = functionByName(name);
     if (!fn) throw new Error(`There is no function ${name}.`);
     const works = args.map((arg) => this.needed(arg));
-    return (row) => {
-      const called = callFunction(
-        fn,
-        works.map((work) => work(row)),
-      );
+    const answers = new Answers((given) => {
+      const called = callFunction(fn, given);
       if (!called.ok) return { error: errorValueOf(called.issue.code) };
       return Array.isArray(called.value) ? (called.value[0]?.[0] ?? null) : called.value;
-    };
+    });
+    return (row) => answers.of(works.map((work) => work(row)));
   }
 }

@@ -21,7 +21,8 @@ export function dependentsOf(
   if (touched.length === 0) return found;
   for (const { name, part } of sheets) {
     const shared = new SharedFormulas();
-    walkSheet(pkg.read(part), part, {
+    // Outside the touched ranges the sheet is as it was, and an edited one would have to be unpacked whole.
+    walkSheet(pkg.readOriginal(part) ?? pkg.read(part), part, {
       cell(cell) {
         if (!cell.formula || found.length >= MOST_REPORTED) return;
         if (cell.formula.type === 'shared') shared.expand(cell.formula, cell.row, cell.column);

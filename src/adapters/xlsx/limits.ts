@@ -14,7 +14,7 @@ export interface Limits {
 const MIB = 1024 * 1024;
 
 export const FILE_LIMITS: Limits = {
-  fileBytes: 100 * MIB,
+  fileBytes: 256 * MIB,
   parts: 10_000,
   partBytes: 1024 * MIB,
   totalBytes: 2048 * MIB,
@@ -23,7 +23,7 @@ export const FILE_LIMITS: Limits = {
   cells: 50_000_000,
 };
 
-export const PANE_LIMITS: Limits = { ...FILE_LIMITS, partBytes: 256 * MIB, totalBytes: 512 * MIB, cells: 10_000_000 };
+export const PANE_LIMITS: Limits = { ...FILE_LIMITS, fileBytes: 100 * MIB, partBytes: 256 * MIB, totalBytes: 512 * MIB, cells: 10_000_000 };
 
 /** Fixed by the file format. */
 export const LAST_ROW = 1_048_575;
