@@ -1,7 +1,7 @@
 import { VERDICTS, type Verdict } from '../core/verdict';
 import { findOwnBlock, OWN_COLUMNS, ownIndex } from './own-columns';
-import { rangeAddress } from './address';
-import { rowWriter } from './formulas';
+import { cellAddress, rangeAddress } from './address';
+import { rowFormulas, rowWriter } from './formulas';
 import {
   HostProblem,
   type ApplyOptions,
@@ -10,7 +10,8 @@ import {
   type SheetContent,
   type Spreadsheet,
 } from './port';
-import type { PlanTables } from './row-sources';
+import { keysAsRead } from './remedies/keys-as-read';
+import { ROW_NUMBER, type PlanTables } from './row-sources';
 
 /** Colours of the verdict cells: distinct for colour-blind readers (blue, amber, vermilion, grey) and of different lightness in a grey print. */
 export const VERDICT_COLOURS: Readonly<Record<Verdict, { ink: string; ground: string }>> = {
@@ -42,21 +43,76 @@ const freeColumn = (content: SheetContent, headerRow: number, lastRow: number, a
   return overlapping ? overlapping.column + overlapping.columns : column;
 };
 
+const REFERENCE = /\$?[A-Z]{1,3}\$?\d+/g;
+const shapeOf = (formula: string): string => formula.replace(REFERENCE, '§');
+/** Neighbours with our headings in our order, so many that nobody has them by chance. */
+const TELLING_RUN = 3;
+
+/**
+ * Which columns with a heading of ours are pieces of an old block of ours. A user may have a column "Reason" too, and may
+ * call our functions in it: a column is only ours when no cell in it was typed and either its formulas are the ones that we
+ * write, or it stands among its old neighbours.
+ */
+const ownPieces = (
+  tables: PlanTables,
+  content: SheetContent,
+  columns: readonly number[],
+  header: readonly unknown[],
+): readonly number[] => {
+  const { firstRow, lastRow } = tables.channels;
+  const keyAt = (c: number): number => {
+    const text = header[c];
+    return typeof text === 'string'
+      ? OWN_COLUMNS.findIndex(({ heading }) => heading.toLowerCase() === text.trim().toLowerCase())
+      : -1;
+  };
+  const ours = rowFormulas(tables, 0).map((formula) => shapeOf(formula.replaceAll(ROW_NUMBER, '1')));
+  return columns.filter((c) => {
+    const key = keyAt(c);
+    let first = c;
+    while (keyAt(first - 1) === keyAt(first) - 1 && keyAt(first - 1) >= 0) first--;
+    let last = c;
+    while (keyAt(last + 1) === keyAt(last) + 1) last++;
+    const isAmongOthers = last - first + 1 >= TELLING_RUN;
+    let asWeWrite = 0;
+    for (let row = firstRow; row <= lastRow; row++) {
+      const formula = content.formulas[row - content.row]?.[c] ?? '';
+      if (formula === '') {
+        if (!isBlank(content.values[row - content.row]?.[c])) return false;
+      } else if (shapeOf(formula) === ours[key]) asWeWrite++;
+      else if (!isAmongOthers || !/CHAN\.|MATCH\(TRIM\(|NA\(\)/.test(formula)) return false;
+    }
+    return isAmongOthers || asWeWrite > 0;
+  });
+};
+
 /** Where our block goes: in its old place, or in the first free columns. Pieces of an old block are cleared. */
 export const placeOwnBlock = (
   tables: PlanTables,
   content: SheetContent,
-): { column: number; headingRow: number; clear: readonly number[]; isThere: boolean } => {
+): {
+  column: number;
+  headingRow: number;
+  clear: readonly number[];
+  isThere: boolean;
+  /** Columns of the user's under a heading like one of ours. */
+  others: readonly number[];
+} => {
   const { headerRow, headerRows, lastRow, lastColumn } = tables.channels;
   const headingRow = headerRow + headerRows - 1;
   const header = content.values[headingRow - content.row] ?? [];
   const found = findOwnBlock(header);
-  if (found.kind === 'whole') return { column: content.column + found.column, headingRow, clear: [], isThere: true };
+  if (found.kind === 'whole')
+    return { column: content.column + found.column, headingRow, clear: [], isThere: true, others: [] };
+  const named = found.kind === 'pieces' ? found.columns : [];
+  const pieces = ownPieces(tables, content, named, header);
+  const onSheet = (c: number): number => content.column + c;
   return {
     column: freeColumn(content, headerRow, lastRow, lastColumn + 1),
     headingRow,
-    clear: found.kind === 'pieces' ? found.columns.map((c) => content.column + c) : [],
+    clear: pieces.map(onSheet),
     isThere: false,
+    others: named.filter((c) => !pieces.includes(c)).map(onSheet),
   };
 };
 
@@ -167,10 +223,17 @@ export const changesWith = <C>(
   ];
 };
 
-/** Refuses before anything is written when a cell of the user's stands where ours would go. */
-const refuseOccupied = (tables: PlanTables, content: SheetContent): void => {
-  const { column } = placeOwnBlock(tables, content);
-  const { firstRow, lastRow, sheet } = tables.channels;
+/** Refuses before anything is written when something of the user's stands where ours would go, or has its name. */
+export const refuseOccupied = (tables: PlanTables, content: SheetContent): void => {
+  const { column, headingRow, others } = placeOwnBlock(tables, content);
+  const { firstRow, lastRow, sheet, listObject } = tables.channels;
+  const range = content.tables.find(({ name }) => name === listObject)?.range;
+  const twice = range && others.find((c) => c >= range.column && c < range.column + range.columns);
+  if (twice !== undefined)
+    throw new HostProblem(
+      `Column ${sheet}!${cellAddress(headingRow, twice)} has the heading of one of the check columns, and a table cannot have two of the same. Give it another heading, then check again.`,
+      'occupied',
+    );
   const merged = content.merged.find(
     (m) =>
       m.column + m.columns > column &&
@@ -193,6 +256,10 @@ export const writeChecks = async (
   options: Omit<ApplyOptions, 'label'>,
 ): Promise<void> => {
   refuseOccupied(tables, content);
-  await spreadsheet.apply(checkChanges(tables, content), { label: 'Check channels', ...options });
+  await spreadsheet.apply(checkChanges(tables, content), {
+    label: 'Check channels',
+    asRead: keysAsRead(tables.channels, content),
+    ...options,
+  });
   await spreadsheet.calculated();
 };

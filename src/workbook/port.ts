@@ -22,6 +22,20 @@ export interface Spreadsheet {
   /** Settings live in the workbook, private to us, as JSON text. */
   getSetting(key: string): Promise<string | undefined>;
   setSetting(key: string, json: string | undefined): Promise<void>;
+  /** What the program behind the port says about itself, for a report of the add-in's state. */
+  facts?(): Promise<HostFacts>;
+}
+
+export interface HostFacts {
+  /** As the host says them, such as "Excel, PC, 16.0.18025". */
+  readonly program: string;
+  /** Abilities of the host that are not in every version, by our name for them. */
+  readonly abilities: Readonly<Record<string, boolean>>;
+  readonly functionsKnown?: number;
+  /** Where worksheet functions run: together with the pane, by themselves, or in this page. */
+  readonly runtime: 'shared' | 'separate' | 'page' | 'none';
+  readonly calculation?: string;
+  readonly separators?: { readonly decimal: string; readonly list?: string };
 }
 
 export interface Capabilities {
@@ -99,7 +113,14 @@ export interface ApplyOptions {
   readonly label: string;
   readonly onProgress?: (done: number, total: number) => void;
   readonly signal?: AbortSignalLike;
+  /**
+   * What these cells held when they were read: a formula with its '=', else the value. A host in which somebody else may
+   * write at the same time compares before it writes and refuses as `changed` when a row has moved or a cell differs.
+   */
+  readonly asRead?: readonly AsRead[];
 }
+export type AsRead = Omit<Extract<Change, { kind: 'cells' }>, 'kind'>;
+
 /** The part of AbortSignal that we use; this layer compiles without the DOM. */
 export interface AbortSignalLike {
   readonly aborted: boolean;
@@ -109,7 +130,8 @@ export interface AbortSignalLike {
 export class HostProblem extends Error {
   constructor(
     message: string,
-    readonly code: 'protected' | 'cancelled' | 'too-large' | 'not-found' | 'unsupported' | 'occupied' | 'host',
+    readonly code:
+      'protected' | 'cancelled' | 'too-large' | 'not-found' | 'unsupported' | 'occupied' | 'changed' | 'host',
   ) {
     super(message);
     this.name = 'HostProblem';

@@ -15,6 +15,7 @@ export interface PortUnderTest {
   readonly person?: {
     edit?(sheet: string, row: number, column: number, entry: number | string): Promise<void>;
     undo?(): Promise<void>;
+    note?(sheet: string, row: number, column: number, text: string): Promise<void>;
     protect?(sheet: string): Promise<void>;
   };
   /** How many conditional rules the sheet has in all, ours and others. */
@@ -221,6 +222,25 @@ export const describePort = (name: string, open: (sheets: readonly SeedSheet[]) 
       await apply(note(null));
       if (under.noteAt) expect(await noteNow()).toBeUndefined();
       await apply(note(null));
+    });
+
+    it('neither replaces nor deletes a note that a person wrote', async () => {
+      const spreadsheet = await start();
+      if (!spreadsheet.can.notes || !under.person?.note || !under.noteAt) return;
+      await under.person.note('Channels', 1, 1, 'ask Jo before moving this');
+      const ours: Change = { kind: 'note', sheet: 'Channels', row: 1, column: 1, text: 'why' };
+      expect((await problemOf(apply(cells('Channels', 1, 0, [['gone']]), ours))).code).toBe('occupied');
+      expect(await valueAt('Channels', 1, 0)).toBe('wing root');
+      await apply({ ...ours, text: null }, { kind: 'clear', sheet: 'Channels', range: at(1, 1, 2, 1) });
+      expect(await under.noteAt('Channels', 1, 1)).toBe('ask Jo before moving this');
+    });
+
+    it('writes into hidden rows as into others and leaves them hidden', async () => {
+      const spreadsheet = await start({ ...PLAN, hiddenRow: 2 });
+      await apply(cells('Channels', 1, 3, [['PASS'], ['FAIL'], ['WARN']]));
+      const { values, hiddenRows } = await spreadsheet.readSheet('Channels');
+      expect(values.slice(1, 4).map((row) => row[3])).toEqual(['PASS', 'FAIL', 'WARN']);
+      expect(hiddenRows).toEqual([2]);
     });
 
     it('takes new columns into a table, where the host keeps tables', async () => {

@@ -1,9 +1,10 @@
 import type { ApplyOptions, Change, RangeAddress } from '../../workbook/port';
+import { refuseChanged } from './as-read';
 import { Batch, CALL_COST } from './batch';
 import { SETS, type OfficeHost } from './host';
 import { applyLook, pointsOf } from './looks';
 import { addMark, deleteOwnMarks } from './marks';
-import { SheetNotes } from './notes';
+import { notesInTheWay, SheetNotes } from './notes';
 import { preflight, sameName } from './preflight';
 import { placeOf } from './read-sheet';
 import { typed } from './typed-text';
@@ -19,12 +20,11 @@ const rangeOf = (sheet: Excel.Worksheet, { row, column, rows, columns }: RangeAd
 
 /** Carries out one action's changes in their order. */
 class Action {
-  private readonly notes = new Map<Excel.Worksheet, SheetNotes>();
-
   constructor(
     private readonly host: OfficeHost,
     private readonly batch: Batch,
     private readonly sheets: Map<string, Excel.Worksheet>,
+    private readonly notes: Map<string, SheetNotes>,
   ) {}
 
   async do(change: Change): Promise<void> {
@@ -52,7 +52,7 @@ class Action {
         return;
       case 'note': {
         await this.batch.make({ characters: change.text?.length ?? 0, steps: 0 });
-        return (await this.notesOf(sheet)).set(change.row, change.column, change.text);
+        return this.notesOf(change.sheet, sheet).set(change.row, change.column, change.text);
       }
       case 'extend-table':
         return this.extendTable(sheet, change);
@@ -95,18 +95,18 @@ class Action {
     await queue();
   }
 
-  private async notesOf(sheet: Excel.Worksheet): Promise<SheetNotes> {
-    const known = this.notes.get(sheet);
-    if (known) return known;
-    await this.batch.send();
-    const found = await SheetNotes.find(this.batch.context, sheet);
-    this.notes.set(sheet, found);
-    return found;
+  /** A sheet made by this action has no notes yet. */
+  private notesOf(name: string, sheet: Excel.Worksheet): SheetNotes {
+    const notes = this.notes.get(sameName(name)) ?? new SheetNotes(sheet);
+    this.notes.set(sameName(name), notes);
+    return notes;
   }
 
-  private async clear(sheet: Excel.Worksheet, { range }: Of<'clear'>): Promise<void> {
-    if (this.host.supports(SETS.notes)) (await this.notesOf(sheet)).deleteWithin(range);
-    rangeOf(sheet, range).clear('All');
+  private clear(sheet: Excel.Worksheet, { sheet: name, range }: Of<'clear'>): void {
+    this.notes.get(sameName(name))?.deleteOwnWithin(range);
+    // Clearing 'All' would take everybody's notes along.
+    rangeOf(sheet, range).clear('Contents');
+    rangeOf(sheet, range).clear('Formats');
   }
 
   /** Hosts before ExcelApi 1.13 cannot: the columns then stand beside the table, where they work as well. */
@@ -130,7 +130,11 @@ export const applyChanges = async (
   const total = changes.reduce((sum, change) => sum + stepsOf(change), 0);
   const batch = new Batch(context, host, total, options);
   batch.stopIfAsked();
-  const action = new Action(host, batch, await preflight(host, context, changes));
+  const sheets = await preflight(host, context, changes);
+  const notes = await notesInTheWay(host, context, sheets, changes);
+  // Last of all, so that as little time as possible passes before the writing.
+  await refuseChanged(context, sheets, options.asRead ?? []);
+  const action = new Action(host, batch, sheets, notes);
   for (const change of changes) await action.do(change);
   await batch.send();
 };

@@ -11,6 +11,7 @@ export class Batch {
   private cells = 0;
   private characters = 0;
   private done = 0;
+  private hasPaused = false;
 
   constructor(
     readonly context: Excel.RequestContext,
@@ -35,6 +36,9 @@ export class Batch {
   async send(): Promise<void> {
     this.stopIfAsked();
     this.context.application.suspendApiCalculationUntilNextSync();
+    // Once in an action at most: repeated suspensions make the window flicker, and the host resumes by itself.
+    if (!this.hasPaused) this.context.application.suspendScreenUpdatingUntilNextSync();
+    this.hasPaused = true;
     await this.context.sync();
     this.cells = 0;
     this.characters = 0;

@@ -47,6 +47,7 @@ export class FakeExcel implements OfficeHost {
   /** Bytes of each sync that was carried out, by the stand-in's own count. */
   readonly exchanges: Exchange[] = [];
   pauses = 0;
+  screenPauses = 0;
   /** How often the calculation state will still answer that it is not done. */
   calculating = 0;
   isEditing = false;
@@ -158,7 +159,10 @@ export class FakeExcel implements OfficeHost {
     read: {
       calculationState: () => (this.calculating-- > 0 ? 'Calculating' : 'Done'),
     },
-    members: (self) => ({ suspendApiCalculationUntilNextSync: () => self.queueAct(40, () => {}) }),
+    members: (self) => ({
+      suspendApiCalculationUntilNextSync: () => self.queueAct(40, () => {}),
+      suspendScreenUpdatingUntilNextSync: () => self.queueAct(40, () => void (this.screenPauses += 1)),
+    }),
   };
 
   private readonly look = (write: (look: FakeLook, value: unknown) => void) => (at: At, value: unknown) => {
@@ -252,13 +256,14 @@ export class FakeExcel implements OfficeHost {
         });
         return result;
       },
-      clear: () =>
+      clear: (what: 'All' | 'Contents' | 'Formats' = 'All') =>
         self.queueAct(80, ({ sheet, range }) => {
           this.writing(sheet, range);
           eachCell(range, (row, column) => {
-            delete sheet.cells[key(row, column)];
-            delete sheet.looks[key(row, column)];
+            if (what !== 'Formats') delete sheet.cells[key(row, column)];
+            if (what !== 'Contents') delete sheet.looks[key(row, column)];
           });
+          if (what === 'All') sheet.notes = sheet.notes.filter((note) => !isWithin(note.row, note.column, range));
         }),
       select: () =>
         self.queueAct(60, ({ sheet, range }) => {
@@ -343,7 +348,7 @@ export class FakeExcel implements OfficeHost {
   };
 
   private readonly note: Kind<{ sheet: FakeSheet; note: FakeSheet['notes'][number] }> = {
-    read: { content: ({ note }) => note.content },
+    read: { content: ({ note }) => note.content, authorName: ({ note }) => note.author ?? 'Jo Planner' },
     write: {
       content: ({ sheet, note }, value) => {
         this.writing(sheet);

@@ -33,7 +33,7 @@ export interface FakeSheet {
   tables: { name: string; range: RangeAddress }[];
   merged: RangeAddress[];
   hiddenRows: number[];
-  notes: { row: number; column: number; content: string }[];
+  notes: { row: number; column: number; content: string; author?: string }[];
   rules: FakeRule[];
 }
 export interface FakeState {

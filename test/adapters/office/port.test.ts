@@ -18,11 +18,18 @@ const open = (version: string) => (sheets: readonly SeedSheet[]) => {
     person: {
       edit: (name: string, row: number, column: number, entry: unknown) => excel.edit(name, row, column, entry),
       undo: () => Promise.resolve(excel.undo()),
+      note: (name: string, row: number, column: number, content: string) =>
+        Promise.resolve(void excel.sheet(name).notes.push({ row, column, content })),
       protect: (name: string) => Promise.resolve(void (excel.sheet(name).isProtected = true)),
     },
     countRules: (name: string) => Promise.resolve(excel.sheet(name).rules.length),
     noteAt: (name: string, row: number, column: number) =>
-      Promise.resolve(excel.sheet(name).notes.find((note) => note.row === row && note.column === column)?.content),
+      Promise.resolve(
+        excel
+          .sheet(name)
+          .notes.find((note) => note.row === row && note.column === column)
+          ?.content.replace(/^Channelwright:\n/, ''),
+      ),
   });
 };
 

@@ -91,7 +91,9 @@ describe('changing a workbook in Excel', () => {
     await spreadsheet.apply(notes('why'), options);
     await spreadsheet.apply(notes('why not'), options);
     expect(excel.sheet('Sheet1').notes).toHaveLength(1000);
-    expect(new Set(excel.sheet('Sheet1').notes.map((note) => note.content))).toEqual(new Set(['why not']));
+    expect(new Set(excel.sheet('Sheet1').notes.map((note) => note.content))).toEqual(
+      new Set(['Channelwright:\nwhy not']),
+    );
     expect(excel.roundTrips).toBeLessThan(20);
   });
 
@@ -126,11 +128,47 @@ describe('changing a workbook in Excel', () => {
 
   it('clears the notes of a block of ours and no other note', async () => {
     const { excel, spreadsheet } = open();
-    const ours = { row: 2, column: 3, content: 'ours' };
-    const theirs = { row: 2, column: 5, content: 'theirs' };
-    excel.sheet('Sheet1').notes.push(ours, theirs);
+    const ours = { row: 2, column: 3, content: 'Channelwright:\nours' };
+    const ofAFile = { row: 3, column: 3, content: 'ours, from a file', author: 'Channelwright' };
+    const theirs = { row: 4, column: 3, content: 'theirs' };
+    const beside = { row: 2, column: 5, content: 'Channelwright:\nof other columns' };
+    excel.sheet('Sheet1').notes.push(ours, ofAFile, theirs, beside);
     await spreadsheet.apply([{ kind: 'clear', sheet: 'Sheet1', range: at(0, 3, 9, 2) }], options);
-    expect(excel.sheet('Sheet1').notes).toEqual([theirs]);
+    expect(excel.sheet('Sheet1').notes).toEqual([theirs, beside]);
+  });
+
+  it('writes nothing when a row was put in between since the sheet was read', async () => {
+    const { excel, spreadsheet } = open();
+    excel.fill('Sheet1', 0, 0, [['Channel'], ['wing root'], ['fin tip']]);
+    const asRead = [{ sheet: 'Sheet1', row: 0, column: 0, cells: [['Channel'], ['wing root'], ['fin tip'], [null]] }];
+    await spreadsheet.apply([cells([['PASS'], ['FAIL']], 1, 1)], { ...options, asRead });
+    excel.fill('Sheet1', 2, 0, [['tail boom'], ['fin tip']]);
+    const before = structuredClone(excel.state);
+    const error = await caught(spreadsheet.apply([cells([['WARN'], ['WARN']], 1, 1)], { ...options, asRead }));
+    expect(error).toMatchObject({ code: 'changed' });
+    expect((error as Error).message).toContain('Sheet1!A3');
+    expect(excel.state).toEqual(before);
+  });
+
+  it('compares 50,000 names in slices, and says which one of them differs', async () => {
+    const { excel, spreadsheet } = open();
+    const names = Array.from({ length: 50_000 }, (_n, i) => [`channel ${i}`]);
+    excel.fill('Sheet1', 1, 0, names);
+    excel.fill('Sheet1', 49_000, 0, [['another']]);
+    const error = await caught(
+      spreadsheet.apply([cells([[1]], 1, 1)], {
+        ...options,
+        asRead: [{ sheet: 'Sheet1', row: 1, column: 0, cells: names }],
+      }),
+    );
+    expect((error as Error).message).toContain('Sheet1!A49001');
+    expect(excel.roundTrips).toBeLessThan(10);
+  });
+
+  it('suspends drawing once in an action, however many requests it takes', async () => {
+    const { excel, spreadsheet } = open();
+    await spreadsheet.apply([cells(Array.from({ length: 20_000 }, () => Array<number>(8).fill(1)))], options);
+    expect(excel.screenPauses).toBe(1);
   });
 
   it('gives looks and widths to exactly the range', async () => {
