@@ -16,15 +16,21 @@ export interface FreezePlan {
   readonly staying: readonly { readonly sheet: string; readonly row: number; readonly column: number; why: Staying }[];
 }
 
-/** 0-based columns of our block by the row of its headings; the rows under it belong to it down to the next one. */
+/** Whether a cell is in our block: under our headings, in a row in which the block has a formula of ours. */
 const ownPlaces = (content: SheetContent): ((row: number, column: number) => boolean) => {
   const blocks = content.values.flatMap((values, r) => {
     const found = findOwnBlock(values);
-    return found.kind === 'whole' ? [{ row: content.row + r, column: content.column + found.column }] : [];
+    return found.kind === 'whole' ? [{ row: r, column: found.column }] : [];
+  });
+  const blockOf = content.formulas.map((formulas, r) => {
+    const block = blocks.filter(({ row }) => row < r).at(-1);
+    const cells = block && formulas.slice(block.column, block.column + OWN_COLUMNS.length);
+    return cells?.some(usesOwnFunctions) ? block : undefined;
   });
   return (row, column) => {
-    const block = blocks.filter((each) => each.row < row).at(-1);
-    return block !== undefined && column >= block.column && column < block.column + OWN_COLUMNS.length;
+    const block = blockOf[row - content.row];
+    const at = column - content.column;
+    return block !== undefined && at >= block.column && at < block.column + OWN_COLUMNS.length;
   };
 };
 
