@@ -13,6 +13,8 @@ const ENDINGS: Readonly<Record<number, Solution['status']>> = {
   13: 'time limit',
   17: 'cancelled',
 };
+/** Costs are given in thousandths, so that two different totals are further apart than this. */
+const ABSOLUTE_GAP = 5e-4;
 const INTEGER = 1;
 const FEASIBLE = 2;
 
@@ -50,8 +52,12 @@ export const runHighs = (highs: Highs, model: LinearModel, options: RunOptions =
     return model.rowLower.some((lower) => lower > 0) || model.rowUpper.some((upper) => upper < 0)
       ? { status: 'infeasible' }
       : { status: 'optimal', values: new Float64Array(), cost: 0, bound: 0 };
+  const isMip = model.whole.includes(1);
   return highs.withModel(dataOf(model), (instance): Solution => {
-    instance.options.set({ mip_rel_gap: 0, mip_abs_gap: 1e-6, output_flag: false });
+    instance.options.set({ mip_rel_gap: 0, mip_abs_gap: ABSOLUTE_GAP, output_flag: false });
+    // HiGHS 1.15.1 loses the optimum of some models with whole numbers in presolve, and calls what is left optimal:
+    // 3 of 8,000 random assignments. Without presolve all agree with other solvers.
+    if (isMip) instance.options.set('presolve', 'off');
     if (options.timeLimit !== undefined) instance.options.set('time_limit', options.timeLimit);
     const interrupt = (event: { interrupt(): void }): undefined => {
       if (options.isCancelled?.()) event.interrupt();
@@ -72,7 +78,6 @@ export const runHighs = (highs: Highs, model: LinearModel, options: RunOptions =
     const isFound = status === 'optimal' || instance.info.get('primal_solution_status') === FEASIBLE;
     if (!isFound || status === 'infeasible') return { status };
     const cost = instance.getObjectiveValue();
-    const isMip = model.whole.includes(1);
     const bound = status === 'optimal' ? cost : isMip ? finite(Number(instance.info.get('mip_dual_bound'))) : undefined;
     return { status, values: instance.getSolution().colValue.slice(), cost, bound };
   });

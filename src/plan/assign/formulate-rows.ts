@@ -41,7 +41,8 @@ export const inputRows = ({ inputs, slots }: AssignProblem, build: ModelBuilder)
               [shared, 1],
               [rows.get(mode)![slot]!, -1],
             ];
-            build.column(0, channels, true, entries);
+            // Given whole uses of the modes this is a transport problem, which has whole solutions by itself.
+            build.column(0, channels, false, entries);
           }
         });
   }

@@ -46,7 +46,7 @@ interface ClassColumns {
  */
 export const formulate = (problem: AssignProblem, goal: Goal): Formulation => {
   const { places, pools } = problem;
-  const classes = siteClasses(problem);
+  const classes = siteClasses(goal.costs ? problem : { ...problem, mixing: 0 });
   const isWhole = !isNetwork(problem, classes, goal);
   const build = new ModelBuilder();
   const stock = stockRows(problem, build);

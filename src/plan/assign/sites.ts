@@ -11,8 +11,8 @@ export interface SiteClass {
   readonly count: number;
 }
 
-/** Two places with equal keys may stand for each other. */
-const placeKeys = (places: readonly Place[]): readonly string[] => {
+/** Two places with equal keys may stand for each other. Groups only count where mixing costs. */
+const placeKeys = ({ places, mixing }: AssignProblem): readonly string[] => {
   const costKeys = new Map<object, string>();
   return places.map(({ slots, group, unservedCost, costs }) => {
     let key = costKeys.get(costs);
@@ -20,7 +20,7 @@ const placeKeys = (places: readonly Place[]): readonly string[] => {
       key = [...costs].sort(([a], [b]) => a - b).join(';');
       costKeys.set(costs, key);
     }
-    return [slots.first, slots.last, group ?? '', unservedCost, key].join('|');
+    return [slots.first, slots.last, mixing > 0 ? (group ?? '') : '', unservedCost, key].join('|');
   });
 };
 
@@ -50,7 +50,7 @@ const canShare = ({ places, pools }: AssignProblem, site: readonly number[]): bo
 
 export const siteClasses = (problem: AssignProblem): readonly SiteClass[] => {
   const { places } = problem;
-  const keys = placeKeys(places);
+  const keys = placeKeys(problem);
   const classes = new Map<string, { slots: Slots; group?: string; members: number[][]; axes: number[]; count: number }>(); // prettier-ignore
   const sites = sitesOf(places).flatMap((site) => (canShare(problem, site) ? [site] : site.map((i) => [i])));
   sites.forEach((site, s) => {
