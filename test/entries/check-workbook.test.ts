@@ -236,6 +236,77 @@ describe('files that are not ours', () => {
     expect(file.readSheet('Check summary 2').values.length).toBeGreaterThan(20);
   }, 60_000);
 
+  it('keep a column that happens to have a heading of ours, and say so', async () => {
+    const plan = await openFile(DEMO, NAMES);
+    const { values, row, column } = plan.readSheet('Channels');
+    const heading = row + values.findIndex((line) => line.includes('Sensor type'));
+    const free = column + values[0]!.length;
+    const words = values.slice(heading - row + 1).map((_, i) => [`ask Jo about ${i}`]);
+    const path = await edited('reasons.xlsx', [
+      { kind: 'cells', sheet: 'Channels', row: heading, column: free, cells: [['Reason'], ...words] },
+    ]);
+    const { out } = await run(['check', path, '-o', at('reasons-checked.xlsx')]);
+    expect(out.replace(/\s+/g, ' ')).toContain('a column of yours with a heading like one of ours; it was left');
+    const after = (await openFile(at('reasons-checked.xlsx'), NAMES)).readSheet('Channels');
+    const kept = after.values.slice(heading + 1 - after.row).map((line) => [line[free - after.column]]);
+    expect(kept).toEqual(words);
+    expect((await own(at('reasons-checked.xlsx'))).verdictCell.column).toBe(free + 1);
+  }, 60_000);
+
+  it('that several people share in the old way are not replaced in place, and a copy says so', async () => {
+    const parts = partsOf(DEMO);
+    const relation = (kind: string, target: string) =>
+      `<Relationship Id="rId${kind}" Type="http://schemas.openxmlformats.org/officeDocument/2006/relationships/${kind}" Target="${target}"/>`;
+    parts['xl/revisions/userNames.xml'] = strToU8('<users/>');
+    parts['xl/_rels/workbook.xml.rels'] = strToU8(
+      strFromU8(parts['xl/_rels/workbook.xml.rels']!).replace(
+        '</Relationships>',
+        `${relation('usernames', 'revisions/userNames.xml')}</Relationships>`,
+      ),
+    );
+    const before = zipSync(parts);
+    writeFileSync(at('shared.xlsx'), before);
+    const refused = await run(['check', at('shared.xlsx'), '--in-place']);
+    expect(refused.status).toBe(64);
+    expect(refused.error).toContain('Stop sharing it first');
+    expect(Buffer.from(before).equals(readFileSync(at('shared.xlsx')))).toBe(true);
+    const { out } = await run(['check', at('shared.xlsx'), '-o', at('shared-checked.xlsx')]);
+    expect(out.replace(/\s+/g, ' ')).toContain('shared between several people in the old way');
+  }, 60_000);
+
+  it('with formulas that nothing has calculated are judged, what needs those INCOMPLETE', async () => {
+    const plan = await openFile(DEMO, NAMES);
+    const { values, row, column } = plan.readSheet('Channels');
+    const heading = values.findIndex((line) => line.includes('Sensor type'));
+    const highest = values[heading]!.findIndex((cell) => String(cell).startsWith('Highest level'));
+    const tolerance = values[heading]!.findIndex((cell) => String(cell).startsWith('Thermal tolerance'));
+    expect(Math.min(highest, tolerance)).toBeGreaterThan(0);
+    const formulaAt = (line: number, c: number): Change => ({
+      kind: 'cells',
+      sheet: 'Channels',
+      row: row + heading + line,
+      column: column + c,
+      cells: [['=10*2']],
+    });
+    const path = await edited('uncalculated.xlsx', [formulaAt(1, highest), formulaAt(2, tolerance)]);
+    const { status, out } = await run(['check', path, '-o', at('uncalculated-checked.xlsx'), '--json']);
+    const { plans } = JSON.parse(out) as { plans: { channels: { verdict: string }[]; unread: string[] }[] };
+    expect(status).toBe(1);
+    expect(plans[0]!.channels.slice(0, 2).map(({ verdict }) => verdict)).not.toContain('PASS');
+    const words = plans[0]!.unread.join('\n');
+    expect(words).toMatch(/Channels![A-Z]+6, Channels![A-Z]+7: read a formula without a stored value/);
+    expect(words).toContain('read "formula without a stored value", expected a number in %');
+    expect(words).toContain('save it there and check again');
+    const alone = await openPlan(path, undefined);
+    const [first, second] = [...alone.judged.byRow.values()];
+    expect([first!.level.verdict, second!.thermal.verdict]).toEqual(['INCOMPLETE', 'INCOMPLETE']);
+    const written = (await own(at('uncalculated-checked.xlsx'))).values;
+    expect(written[0]![ownIndex('levelVerdict')]).toBe('INCOMPLETE');
+    // As in any spreadsheet the unknown limit makes the check itself an error, which no verdict takes for a PASS.
+    expect(written[1]![ownIndex('thermalVerdict')]).toEqual({ error: '#N/A' });
+    expect(written[1]![ownIndex('verdict')]).not.toBe('PASS');
+  }, 60_000);
+
   it("keep somebody's note on a verdict cell, and say so", async () => {
     const parts = partsOf(checked);
     const comments = strFromU8(parts['xl/comments1.xml']!);

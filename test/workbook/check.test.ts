@@ -80,6 +80,44 @@ describe('where the check columns go', () => {
     expect(column).toBeGreaterThan(width + 5);
     expect(clear).toEqual([0, 1, 2, 3, 4].map((i) => width + i));
   });
+
+  /** One more column beside the list, with the same cell in every row. */
+  const withColumn = (heading: string, value: string | number, formula: (row: number) => string) => {
+    const { tables, content, width } = listed((rows) =>
+      rows.forEach((row, r) => row.push(r === 0 ? heading : row.every((cell) => cell === null) ? null : value)),
+    );
+    const formulas = content.values.map((row, r) =>
+      row.map((cell, c) => (c === width && r > 0 && cell !== null ? formula(r) : '')),
+    );
+    return { tables, width, content: { ...content, formulas } };
+  };
+
+  it.each([
+    ['typed words', 'Reason', () => ''],
+    ['typed numbers', 'Mass ratio', () => ''],
+    ['a formula of their own', 'Headroom, dB', (row: number) => `=B${row + 1}-3`],
+    [
+      'a formula of their own that calls our functions',
+      'Mass ratio',
+      (row: number) => `=CHAN.MASS.RATIO(4.5,,,P${row + 1})`,
+    ],
+    ['nothing yet', 'Reason', () => ''],
+  ] as const)("leaves a user's column alone that has a heading of ours over %s", (what, heading, formula) => {
+    const { tables, content, width } = withColumn(heading, what === 'nothing yet' ? '' : 'mine', formula);
+    const { clear, column, others } = placeOwnBlock(tables, content);
+    expect({ clear, others }).toEqual({ clear: [], others: [width] });
+    expect(column).toBeGreaterThan(width);
+    expect(touched(checkChanges(tables, content)).filter(([, c]) => c <= width)).toEqual([]);
+  });
+
+  it('leaves a column that stands alone only when its formulas are not the ones that it writes', () => {
+    const { tables, content } = listed();
+    const block = placeOwnBlock(tables, content).column;
+    const written = cellsOf(checkChanges(tables, content)).find(({ cells }) => cells.length > 1)!.cells;
+    const key = OWN_COLUMNS.findIndex(({ heading }) => heading === 'Mass ratio');
+    const moved = withColumn('Mass ratio', 0.1, (row) => String(written[row - 1]![key]).replaceAll('$', ''));
+    expect(placeOwnBlock(moved.tables, moved.content)).toMatchObject({ clear: [block], others: [] });
+  });
 });
 
 const width0 = () => caseSheets()[0]!.cells[0]!.length;
@@ -136,6 +174,16 @@ describe('what a check changes', () => {
     expect(ratio).toMatch(
       /^=CHAN\.MASS\.RATIO\(INDEX\(Sensors!\$[A-Z]+\$2:\$[A-Z]+\$10,\$[A-Z]+4\),INDEX\(Mounts!.*,\$[A-Z]+4\)$/,
     );
+  });
+
+  it('is refused before anything is written when its table has a column of the same name', async () => {
+    const { tables, content } = listed((rows) => rows.forEach((row, r) => row.push(r === 0 ? 'Reason' : 'mine')), {
+      tables: [{ name: 'Plan', range: { row: 0, column: 0, rows: 13, columns: width0() + 1 } }],
+    });
+    const apply = jest.fn();
+    const write = writeChecks({ apply } as unknown as Spreadsheet, tables, content, {});
+    await expect(write).rejects.toThrow(/Channels![A-Z]+1 has the heading of one of the check columns/);
+    expect(apply).not.toHaveBeenCalled();
   });
 
   it('is refused before anything is written when merged cells stand in the way of the old place', async () => {

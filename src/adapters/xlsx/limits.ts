@@ -23,7 +23,13 @@ export const FILE_LIMITS: Limits = {
   cells: 50_000_000,
 };
 
-export const PANE_LIMITS: Limits = { ...FILE_LIMITS, fileBytes: 100 * MIB, partBytes: 256 * MIB, totalBytes: 512 * MIB, cells: 10_000_000 };
+export const PANE_LIMITS: Limits = {
+  ...FILE_LIMITS,
+  fileBytes: 100 * MIB,
+  partBytes: 256 * MIB,
+  totalBytes: 512 * MIB,
+  cells: 10_000_000,
+};
 
 /** Fixed by the file format. */
 export const LAST_ROW = 1_048_575;

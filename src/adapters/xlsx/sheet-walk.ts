@@ -1,6 +1,7 @@
 import { packedReference } from './cell-reference';
 import { LAST_COLUMN, LAST_ROW } from './limits';
 import { CLOSE, END, OPEN, TEXT, XmlScanner } from './xml-scan';
+import { shortNumber, smallNumber } from './short-number';
 import { decodeText, sameAscii } from './xml-text';
 
 export type CellType = 'n' | 's' | 'str' | 'b' | 'e' | 'inlineStr' | 'd';
@@ -182,7 +183,7 @@ function readCell(scanner: XmlScanner, row: number, cell: CellRecord): void {
     cell.column = packed % (LAST_COLUMN + 1);
   } else if (++cell.column > LAST_COLUMN) scanner.fail('there is no such column');
   const s = scanner.attributes.find('s');
-  cell.style = s < 0 ? 0 : number(bytes, scanner.attributes.valueStart(s), scanner.attributes.valueEnd(s));
+  cell.style = s < 0 ? 0 : smallNumber(bytes, scanner.attributes.valueStart(s), scanner.attributes.valueEnd(s));
   const t = scanner.attributes.find('t');
   cell.type =
     t < 0
@@ -229,39 +230,6 @@ function restOfText(scanner: XmlScanner, level: number): string {
   for (; scanner.token !== CLOSE || scanner.level !== level; scanner.next())
     if (scanner.token === TEXT) text += scanner.textValue();
   return text;
-}
-
-/** The power of ten by which a double still divides exactly rounded, and the digits it holds exactly. */
-const LARGEST_POWER = 22;
-const EXACT_DIGITS = 15;
-const POWERS = Array.from({ length: LARGEST_POWER + 1 }, (_, n) => Number(`1e${n}`));
-
-/** A plain decimal number of up to 15 digits, read without making a string of it; NaN for every other form. */
-function shortNumber(bytes: Uint8Array, from: number, to: number): number {
-  const first = bytes[from] === 45 ? from + 1 : from;
-  if (to - first > EXACT_DIGITS + 1 || to === first) return NaN;
-  let digits = 0;
-  let point = -1;
-  for (let at = first; at < to; at++) {
-    const byte = bytes[at]!;
-    if (byte === 46 && point < 0 && at > first) point = at;
-    else if (byte >= 48 && byte <= 57) digits = digits * 10 + byte - 48;
-    else return NaN;
-  }
-  if (point < 0 && to - first > EXACT_DIGITS) return NaN;
-  const size = point < 0 ? digits : digits / POWERS[to - point - 1]!;
-  return first === from ? size : -size;
-}
-
-/** A small whole number, 0 when it is none. */
-function number(bytes: Uint8Array, from: number, to: number): number {
-  let n = 0;
-  for (let at = from; at < to; at++) {
-    const digit = bytes[at]! - 48;
-    if (digit < 0 || digit > 9) return 0;
-    n = n * 10 + digit;
-  }
-  return n;
 }
 
 function readFormula(scanner: XmlScanner): StoredFormula {

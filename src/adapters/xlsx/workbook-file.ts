@@ -51,10 +51,15 @@ export class WorkbookFile {
     this.book = readWorkbookPart(this.pkg, this.part);
     if (this.pkg.names().some((name) => name.toLowerCase().startsWith('_xmlsignatures/')))
       this.warnings.add('The workbook is digitally signed. Saving any change makes the signature invalid.');
-    if (relationsOf(this.pkg, this.part).some(({ kind }) => kind === 'revisionHeaders'))
+    if (this.isShared)
       this.warnings.add(
-        'The workbook keeps a log of changes by several people. Changes made here are not in that log.',
+        'The workbook is shared between several people in the old way, with a log of changes. Changes made here are not in that log; stop sharing the workbook before the checked copy takes its place.',
       );
+  }
+
+  /** True for a workbook that several people edit at once in the way of older programs, which keep a log of changes. */
+  get isShared(): boolean {
+    return relationsOf(this.pkg, this.part).some(({ kind }) => /^(?:revisionHeaders|usernames)$/i.test(kind));
   }
 
   get sheets(): readonly SheetInfo[] {

@@ -2,6 +2,7 @@ import { contentType } from './content-types';
 import type { Package } from './package';
 import { relationsOf, relationOf, STRICT, TRANSITIONAL } from './relations';
 import { refuse } from './refuse';
+import { fromUtf8 } from './xml-text';
 import { child, childrenOf, onOff, parseTree, prefixed, textOf, type XmlElement } from './xml-tree';
 
 export interface SheetEntry {
@@ -34,6 +35,8 @@ export interface WorkbookPart {
 }
 
 export function findWorkbookPart(pkg: Package): string {
+  if (pkg.has('mimetype') && fromUtf8(pkg.read('mimetype')).startsWith('application/vnd.oasis.opendocument'))
+    refuse('unsupported', 'The file is an OpenDocument file (.ods). Save it as .xlsx first.');
   const found = relationOf(pkg, '', 'officeDocument')?.target;
   if (found === undefined || !pkg.has(found)) return refuse('unsupported', 'The file is not a workbook.');
   const type = contentType(pkg, found) ?? '';

@@ -78,6 +78,10 @@ const checkWorkbook = async (
   const done: string[] = [];
   if (target !== undefined) {
     if (!inPlace) await refuseForeign(target, path);
+    else if (plan.file.isShared)
+      throw usageProblem(
+        `${path}: several people share this workbook in the old way, with a log of changes that --in-place would bypass. Stop sharing it first, or write a copy with -o.`,
+      );
     const { file, told } = writePlan(plan, { mapping, asValues });
     done.push(...told);
     if (!asValues && !isTrusted(await readFile(path))) done.push(UNTRUSTED);
@@ -93,9 +97,12 @@ const checkWorkbook = async (
     judged.limits,
     {
       at: (i) => placeOfRow(plan, checks[i]![0]),
-      unread: judged.unread.map(({ text, at }) =>
-        at ? `${path} ${at.sheet}!${cellAddress(at.row, at.column)}: ${text}` : `${path}: ${text}`,
-      ),
+      unread: [
+        ...judged.unread.map(({ text, at }) =>
+          at ? `${path} ${at.sheet}!${cellAddress(at.row, at.column)}: ${text}` : `${path}: ${text}`,
+        ),
+        ...plan.advice.map((text) => `${path}: ${text}`),
+      ],
       done,
     },
   );

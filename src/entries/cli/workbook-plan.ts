@@ -1,14 +1,17 @@
 import { openFile } from '../../adapters/xlsx/file-on-disk';
 import type { WorkbookFile } from '../../adapters/xlsx/workbook-file';
 import type { ChannelCheck } from '../../plan/check';
+import type { Cell } from '../../functions/define';
 import { FUNCTIONS } from '../../functions/index';
 import { cellAddress } from '../../workbook/address';
 import { parseMapping } from '../../workbook/mapping';
+import { findOwnBlock } from '../../workbook/own-columns';
 import { judgePlan, type JudgedPlan } from '../../workbook/plan-of';
 import type { SheetContent } from '../../workbook/port';
 import { limitRowsOf, recognise, type RecognisedTables } from '../../workbook/recognise';
 import type { PlanTables } from '../../workbook/row-sources';
-import { MAPPING_SETTING, NO_LIST } from '../../workbook/session';
+import { MAPPING_SETTING } from '../../workbook/session';
+import { SESSION_WORDS } from '../../workbook/words';
 import type { Mapping } from '../../workbook/tables';
 import { CommandProblem } from './status';
 
@@ -19,21 +22,52 @@ export interface WorkbookPlan {
   readonly tables: PlanTables;
   readonly contentOf: (sheet: string) => SheetContent;
   readonly judged: JudgedPlan;
+  /** What a person should do before the plan can be judged in full. */
+  readonly advice: readonly string[];
 }
 
 export const FUNCTION_NAMES = FUNCTIONS.map(({ name }) => name);
 
-/** Formulas without a stored value, as a program that does not calculate writes them: nothing could be checked on them. */
-const uncalculated = (tables: RecognisedTables, contentOf: (sheet: string) => SheetContent): string[] => {
-  const found: string[] = [];
+interface CellPlace {
+  readonly sheet: string;
+  readonly row: number;
+  readonly column: number;
+}
+
+/** Formulas without a stored value, as a program that does not calculate writes them. */
+const uncalculated = (tables: RecognisedTables, contentOf: (sheet: string) => SheetContent): CellPlace[] => {
+  const found: CellPlace[] = [];
   for (const { sheet, firstRow, lastRow, columns } of Object.values(tables)) {
     const { values, formulas, row: top, column: left } = contentOf(sheet);
     for (let row = firstRow; row <= lastRow; row++)
       for (const { column } of columns.values())
         if (formulas[row - top]?.[column - left] && (values[row - top]?.[column - left] ?? null) === null)
-          found.push(`${sheet}!${cellAddress(row, column)}`);
+          found.push({ sheet, row, column });
   }
   return found;
+};
+
+/** What our formulas find there, and how it is told. */
+const UNKNOWN = { cells: { error: '#N/A' }, told: { error: 'formula without a stored value' } } as const;
+const MOST_NAMED = 5;
+
+/** Where nobody knows what a formula gives, the cell counts as one that cannot be read: what needs it is INCOMPLETE. */
+const withUnknown = (content: SheetContent, places: readonly CellPlace[], cell: Cell): SheetContent => {
+  const values = [...content.values];
+  const copied = new Set<number>();
+  for (const { row, column } of places) {
+    const at = row - content.row;
+    if (!copied.has(at)) values[at] = [...(values[at] ?? [])];
+    copied.add(at);
+    (values[at] as Cell[])[column - content.column] = cell;
+  }
+  return { ...content, values };
+};
+
+const adviceFor = (places: readonly CellPlace[], outcome: string): string => {
+  const named = places.slice(0, MOST_NAMED).map(({ sheet, row, column }) => `${sheet}!${cellAddress(row, column)}`);
+  const more = places.length > MOST_NAMED ? ` and ${places.length - MOST_NAMED} more` : '';
+  return `${named.join(', ')}${more}: read a formula without a stored value, expected the value; ${outcome}. Open the workbook in a spreadsheet program, save it there and check again.`;
 };
 
 export const openPlan = async (path: string, mapping: Mapping | undefined): Promise<WorkbookPlan> => {
@@ -49,20 +83,37 @@ export const openPlan = async (path: string, mapping: Mapping | undefined): Prom
     { mapping: mapping ?? parseMapping(file.getSetting(MAPPING_SETTING)) },
   );
   const { channels, limits } = found;
-  if (!channels) throw new CommandProblem(`${path}: ${NO_LIST}`);
+  if (!channels) throw new CommandProblem(`${path}: ${SESSION_WORDS.en.noList}`);
   if (channels.lastRow < channels.firstRow)
     throw new CommandProblem(`${path}: the channel list on sheet ${channels.sheet} has headings but no rows.`);
+  // Pieces of our columns are told from columns of the user's by their formulas.
+  const header = contentOf(channels.sheet).values[
+    channels.headerRow + channels.headerRows - 1 - contentOf(channels.sheet).row
+  ];
+  if (findOwnBlock(header ?? []).kind === 'pieces') contents.set(channels.sheet, file.readSheet(channels.sheet));
   const missing = uncalculated(found, contentOf);
-  if (missing.length > 0)
-    throw new CommandProblem(
-      `${path} ${missing[0]}: read a formula without a stored value${missing.length > 1 ? ` (and ${missing.length - 1} more)` : ''}, expected the value. Open the workbook in a spreadsheet program, save it there and check again.`,
-    );
+  const ofLimits = missing.filter(({ sheet }) => sheet === limits?.sheet);
+  if (limits && ofLimits.length > 0)
+    throw new CommandProblem(`${path}: ${adviceFor(ofLimits, 'without its limits no channel can be judged')}`);
+  const told = new Map<string, SheetContent>();
+  for (const sheet of new Set(missing.map((place) => place.sheet))) {
+    const places = missing.filter((place) => place.sheet === sheet);
+    told.set(sheet, withUnknown(contentOf(sheet), places, UNKNOWN.told));
+    contents.set(sheet, withUnknown(contentOf(sheet), places, UNKNOWN.cells));
+  }
   const tables: PlanTables = {
     ...found,
     channels,
     limitRows: limits && limitRowsOf(limits, contentOf(limits.sheet)),
   };
-  return { path, file, tables, contentOf, judged: judgePlan(found, contentOf) };
+  return {
+    path,
+    file,
+    tables,
+    contentOf,
+    judged: judgePlan(found, (sheet) => told.get(sheet) ?? contentOf(sheet)),
+    advice: missing.length > 0 ? [adviceFor(missing, 'every channel that needs it is INCOMPLETE')] : [],
+  };
 };
 
 /** "Channels!A7" of a channel row. */

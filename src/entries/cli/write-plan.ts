@@ -4,7 +4,7 @@ import { openWorkbook, type WorkbookFile } from '../../adapters/xlsx/workbook-fi
 import { isCellError, type Cell } from '../../functions/define';
 import { cellAddress } from '../../workbook/address';
 import { clearVerdicts, MOST_NOTES, noteChanges } from '../../workbook/annotate';
-import { changesWith, placeOwnBlock } from '../../workbook/check';
+import { changesWith, placeOwnBlock, refuseOccupied } from '../../workbook/check';
 import { rowFormulas } from '../../workbook/formulas';
 import { mappingJson } from '../../workbook/mapping';
 import { OWN_COLUMNS, ownIndex } from '../../workbook/own-columns';
@@ -38,7 +38,8 @@ export const writePlan = (
   const { tables, contentOf, judged } = plan;
   const { channels } = tables;
   const content = contentOf(channels.sheet);
-  const { column } = placeOwnBlock(tables, content);
+  refuseOccupied(tables, content);
+  const { column, headingRow, others } = placeOwnBlock(tables, content);
   const values = once(rowValues(tables, column, contentOf));
   const changes = changesWith<FileChange>(tables, content, [rowsOf(plan, column, values, asValues)]);
   const told = disagreements(plan, (row) => values(row)[ownIndex('verdict')] ?? null);
@@ -51,6 +52,10 @@ export const writePlan = (
     told.push(`Notes stand on the ${MOST_NOTES} worst rows only; the column Reason says why for every row.`);
   if (kept.length > 0)
     told.push(`${listed(kept)}: somebody's note stands there and was left; ours was not written beside it.`);
+  if (others.length > 0)
+    told.push(
+      `${listed(others.map((c) => `${channels.sheet}!${cellAddress(headingRow, c)}`))}: a column of yours with a heading like one of ours; it was left as it is.`,
+    );
   const stale = file.dependents();
   if (stale.length > 0)
     told.push(

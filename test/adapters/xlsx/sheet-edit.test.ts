@@ -1,7 +1,17 @@
 import type { FileCell, FileChange } from '../../../src/adapters/xlsx/changes';
 import type { CellLook } from '../../../src/workbook/port';
 import { HostProblem } from '../../../src/workbook/port';
-import { MAIN, openBytes, openTiny, saved, SHEET1, STRICT_MAIN, STRICT_OFFICE, type TinySheet } from './tiny-workbook';
+import {
+  MAIN,
+  openBytes,
+  openTiny,
+  saved,
+  SHEET1,
+  STRICT_MAIN,
+  STRICT_OFFICE,
+  zipParts,
+  type TinySheet,
+} from './tiny-workbook';
 
 const cells = (row: number, column: number, block: readonly (readonly FileCell[])[]): FileChange => ({
   kind: 'cells',
@@ -37,6 +47,77 @@ const problemOf = (work: () => void): HostProblem => {
   }
   throw new Error('nothing was refused');
 };
+
+describe('rows with the same formulas', () => {
+  const texts = ['=CHAN.MASS.RATIO($A\uE000,"a<b\uE000")', '=IF(B\uE000="",NA(),Limits!$B$2)'];
+  const valueAt = (row: number) => [row === 3 ? { error: '#N/A' } : row / 7, `row ${row} & more`];
+  const formulas = { texts, rowMark: '\uE000' };
+  const lazy = (rows: number, skipped = -1): FileChange => ({
+    kind: 'rows',
+    sheet: 'Plan',
+    row: 1,
+    column: 3,
+    rows,
+    columns: 2,
+    formulas,
+    valuesOf: (row) => (row === skipped ? undefined : valueAt(row)),
+  });
+  const given = (rows: number, skipped = -1): FileChange =>
+    cells(
+      1,
+      3,
+      Array.from({ length: rows }, (_, i) =>
+        texts.map((text, c) =>
+          i + 1 === skipped
+            ? null
+            : { formula: text.replaceAll('\uE000', String(i + 2)), value: valueAt(i + 1)[c] as string },
+        ),
+      ),
+    );
+  /** Rows with something in them, some of it where ours goes. */
+  const rowsOf = (count: number, filler = '') =>
+    Array.from(
+      { length: count },
+      (_, i) => `<row r="${i + 1}"><c r="A${i + 1}" t="str"><v>${filler}</v></c><c r="D${i + 1}"><v>1</v></c></row>`,
+    ).join('');
+
+  it.each([
+    ['none', '<sheetData/>'],
+    ['few', `<sheetData>${rowsOf(3)}</sheetData>`],
+    ['more than fit into one piece', `<sheetData>${rowsOf(9000, 'x'.repeat(1000))}</sheetData>`],
+  ])('are the same cells as when each was given, where %s stood before', (_, data) => {
+    const sheet = (): ReturnType<typeof openTiny> => {
+      const book = plan({});
+      const bytes = saved(book);
+      return openBytes(
+        zipParts({ ...bytes, [SHEET1]: bytes[SHEET1]!.replace(/<sheetData.*<\/sheetData>|<sheetData\/>/s, data) }),
+      );
+    };
+    const [a, b] = [sheet(), sheet()];
+    a.edit([lazy(7000, 5), look(1, 3, 7000, 1, { bold: true })]);
+    b.edit([given(7000, 5), look(1, 3, 7000, 1, { bold: true })]);
+    expect(saved(a)).toEqual(saved(b));
+    // The second time nothing is different, so nothing is written.
+    const again = openBytes(a.save());
+    again.edit([lazy(7000, 5), look(1, 3, 7000, 1, { bold: true })]);
+    expect(Buffer.from(again.save()).equals(Buffer.from(a.save()))).toBe(true);
+  });
+
+  it('keep the values alone when there are no formulas', () => {
+    expect(rowsAfter('', { ...lazy(3, 2), formulas: undefined } as FileChange)).toBe(
+      '<row r="2"><c r="D2"><v>0.14285714285714285</v></c><c r="E2" t="inlineStr"><is><t>row 1 &amp; more</t></is></c></row>' +
+        '<row r="4"><c r="E4" t="inlineStr"><is><t>row 3 &amp; more</t></is></c></row>',
+    );
+  });
+
+  it('are refused where a cell would get too long a formula', () => {
+    const change = {
+      ...lazy(3),
+      formulas: { texts: [`="${'x'.repeat(8200)}"`, '=1'], rowMark: '\uE000' },
+    } as FileChange;
+    expect(problemOf(() => plan({}).edit([change])).message).toContain('D4 of sheet Plan has more than 8192');
+  });
+});
 
 describe('cells are written', () => {
   it('beside others, which stay byte for byte', () => {
