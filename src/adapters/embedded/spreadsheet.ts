@@ -1,8 +1,11 @@
+import { IFunctionService } from '@univerjs/engine-formula';
 import { SheetsSelectionsService } from '@univerjs/sheets';
+import { FUNCTIONS, NAMESPACE } from '../../functions/index';
 import type {
   ApplyOptions,
   Capabilities,
   Change,
+  HostFacts,
   RangeAddress,
   SheetContent,
   SheetInfo,
@@ -93,5 +96,16 @@ export class EmbeddedSpreadsheet implements Spreadsheet {
   async setSetting(key: string, json: string | undefined): Promise<void> {
     if (json === undefined) delete this.settings()[key];
     else this.settings()[key] = json;
+  }
+
+  async facts(): Promise<HostFacts> {
+    const engine = this.services.injector.get(IFunctionService);
+    return {
+      program: 'Channelwright workbench',
+      abilities: {},
+      functionsKnown: FUNCTIONS.filter(({ name }) => engine.hasExecutor(`${NAMESPACE}.${name}`)).length,
+      runtime: 'page',
+      separators: { decimal: '.', list: ',' },
+    };
   }
 }

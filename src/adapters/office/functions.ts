@@ -4,6 +4,7 @@ import { describeIssue } from '../../engine/messages';
 import type { Argument } from '../../engine/arguments';
 import { isCellError, type AnyFunction, type ArgSpec, type Block, type Cell } from '../../functions/define';
 import { isRepeating } from '../../functions/describe';
+import { TIED } from './facts';
 
 /** The part of Excel's custom functions runtime that we use. */
 export interface FunctionsRuntime {
@@ -87,4 +88,5 @@ export const excelFunction = (runtime: FunctionsRuntime, fn: AnyFunction) => {
 /** Ties every id of functions.json to its function. Must run while the page loads, or cells show #VALUE!. */
 export const associateFunctions = (runtime: FunctionsRuntime, functions: readonly AnyFunction[]): void => {
   for (const fn of functions) runtime.associate(fn.name, excelFunction(runtime, fn));
+  Reflect.set(globalThis, TIED, functions.length);
 };

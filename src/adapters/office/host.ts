@@ -5,6 +5,10 @@ export interface OfficeHost {
   supports(version: string): boolean;
   /** Lets Excel and the page breathe; an add-in that blocks for five seconds is ended by Excel. */
   pause(milliseconds: number): Promise<void>;
+  /** "Excel, PC, 16.0.18025.20104": what runs, where and in which version. */
+  program?(): string;
+  /** Whether functions and pane run in one place, as the manifest asks. */
+  sharesRuntime?(): boolean;
 }
 
 /** The Excel that the page is loaded in. Call only after Office.onReady named Excel as the host. */
@@ -12,10 +16,17 @@ export const excelHost = (): OfficeHost => ({
   run: (options, batch) => Excel.run(options, batch),
   supports: (version) => Office.context.requirements.isSetSupported('ExcelApi', version),
   pause: (milliseconds) => new Promise((resolve) => setTimeout(resolve, milliseconds)),
+  program: () => {
+    // Older hosts have no diagnostics.
+    const { diagnostics } = Office.context as Partial<Office.Context>;
+    return diagnostics ? [diagnostics.host, diagnostics.platform, diagnostics.version].join(', ') : 'Excel';
+  },
+  sharesRuntime: () => Office.context.requirements.isSetSupported('SharedRuntime', '1.1'),
 });
 
 /** The sets beyond ExcelApi 1.9, which the manifest demands. Older hosts do without what needs them. */
 export const SETS = {
+  separators: '1.11',
   mergedAreas: '1.13',
   tableResize: '1.13',
   changeTrigger: '1.14',

@@ -1,6 +1,7 @@
 import { HostProblem, type Spreadsheet } from '../../workbook/port';
 import { applyChanges } from './apply';
 import { listenToChanges, listenToSelection, withoutOwnEvents } from './events';
+import { readFacts } from './facts';
 import { SETS, type OfficeHost } from './host';
 import { asHostProblem, hostCodeOf } from './problems';
 import { missingSheet, placeOf, readSheet, readSheetList } from './read-sheet';
@@ -91,5 +92,6 @@ export const officeSpreadsheet = (host: OfficeHost): Spreadsheet => {
     onSelect: (listener) => listenToSelection(host, listener),
     getSetting: (key) => run((context) => getSetting(context, key)),
     setSetting: (key, json) => run((context) => setSetting(context, key, json)),
+    facts: () => run((context) => readFacts(host, context)),
   };
 };

@@ -1,4 +1,5 @@
 import { cellAddress } from '../../workbook/address';
+import { isOwnNote, NOTE_AUTHOR, signedNote } from '../../workbook/own-note';
 import type { RangeAddress } from '../../workbook/port';
 import { holds, parseCell } from './cell-reference';
 import { textXml } from './cell-xml';
@@ -11,8 +12,6 @@ import { Splice } from './splice';
 import { escapeXml, readCellText, utf8 } from './xml-text';
 import { child, childrenOf, parseTree, tagName, textOf, type XmlElement } from './xml-tree';
 
-/** Author of every note that we write: only notes of this author are ever replaced or removed. */
-const AUTHOR = 'Channelwright';
 /** The note that newer Excel keeps behind a conversation has an author of this form. */
 const CONVERSATION = /^tc=\{/;
 const CONTENT_TYPE = 'application/vnd.openxmlformats-officedocument.spreadsheetml.comments+xml';
@@ -113,7 +112,7 @@ class Comments {
   }
 
   isOwn(comment: XmlElement): boolean {
-    return this.authorOf(comment) === AUTHOR;
+    return isOwnNote({ author: this.authorOf(comment), text: this.textOf(comment) });
   }
 
   describe(comment: XmlElement): string {
@@ -122,15 +121,17 @@ class Comments {
 
   set(cell: string, text: string): void {
     const t = (local: string): string => tagName(this.root, local);
-    const body = `<${t('text')}>${textXml(text, this.root.prefix === '' ? '' : `${this.root.prefix}:`)}</${t('text')}>`;
     const comment = this.byCell.get(cell);
+    // A note that was set while a program ran us has its user's name for an author.
+    const said = comment && this.authorOf(comment) !== NOTE_AUTHOR ? signedNote(text) : text;
+    const body = `<${t('text')}>${textXml(said, this.root.prefix === '' ? '' : `${this.root.prefix}:`)}</${t('text')}>`;
     if (!comment) {
       const list = child(this.root, 'commentList') ?? refuse('unsupported', `${this.part} has no list of notes.`);
       const xml = `<${t('comment')} ref="${cell}" authorId="${this.ownAuthor()}">${body}</${t('comment')}>`;
       return this.splice.append(list, xml);
     }
     const old = child(comment, 'text');
-    if (readCellText(textOf(this.bytes, old)) === text) return;
+    if (this.textOf(comment) === said) return;
     if (old) this.splice.replace(old.start, old.end, body);
     else this.splice.append(comment, body);
   }
@@ -143,17 +144,21 @@ class Comments {
     if (!this.splice.isEmpty) this.pkg.write(this.part, this.splice.apply());
   }
 
+  private textOf(comment: XmlElement): string {
+    return readCellText(textOf(this.bytes, child(comment, 'text')));
+  }
+
   private authorOf(comment: XmlElement): string {
     return this.authors[Number(comment.attributes.get('authorId') ?? 0)] ?? '';
   }
 
   private ownAuthor(): number {
     if (this.author !== undefined) return this.author;
-    const known = this.authors.indexOf(AUTHOR);
+    const known = this.authors.indexOf(NOTE_AUTHOR);
     if (known >= 0) return (this.author = known);
     const tag = tagName(this.root, 'author');
     const list = child(this.root, 'authors') ?? refuse('unsupported', `${this.part} has no list of authors.`);
-    this.splice.append(list, `<${tag}>${escapeXml(AUTHOR)}</${tag}>`);
+    this.splice.append(list, `<${tag}>${escapeXml(NOTE_AUTHOR)}</${tag}>`);
     return (this.author = this.authors.length);
   }
 }

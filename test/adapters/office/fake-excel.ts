@@ -158,6 +158,8 @@ export class FakeExcel implements OfficeHost {
   private readonly application: Kind<FakeState> = {
     read: {
       calculationState: () => (this.calculating-- > 0 ? 'Calculating' : 'Done'),
+      calculationMode: () => 'Automatic',
+      decimalSeparator: () => (this.supports('1.11') ? ',' : refuse('ApiNotFound', 'decimalSeparator')),
     },
     members: (self) => ({
       suspendApiCalculationUntilNextSync: () => self.queueAct(40, () => {}),

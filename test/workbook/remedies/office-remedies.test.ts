@@ -121,9 +121,7 @@ describe('formulas of ours made into values in Excel', () => {
     expect(sheet.cells['1,2']).toEqual({ value: 0.1 + 0.2 + 1, type: 'Double' });
     expect(sheet.cells['2,3']?.formula).toBe('=CHAN.READ(A2)');
     expect(sheet.cells['9,1']?.formula).toBe('=SUM(A1:A4)');
-    const { cells: _now, ...rest } = sheet;
-    const { cells: _was, ...restBefore } = before.sheets[0]!;
-    expect(rest).toEqual(restBefore);
+    expect({ ...sheet, cells: {} }).toEqual({ ...before.sheets[0], cells: {} });
     expect(excel.undoStack).toHaveLength(1);
     excel.undo();
     expect(excel.state).toEqual(before);
