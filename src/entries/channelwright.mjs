@@ -42,6 +42,8 @@ const bundle = async (name, cache, folder) => {
     platform: 'node',
     format: 'esm',
     target: 'node20',
+    // It looks for its WebAssembly beside itself.
+    external: ['highs'],
     logLevel: 'error',
     plugins: [
       {

@@ -1,5 +1,6 @@
 import { parseArgs } from 'node:util';
 import { version } from '../../package.json';
+import { assignCommand } from './cli/assign-command';
 import { checkCommand } from './cli/check-command';
 import { evalCommand } from './cli/eval-command';
 import { functionsCommand } from './cli/functions-command';
@@ -16,6 +17,21 @@ const TEXT = { type: 'string' } as const;
 /** Options by command. Plain words, each with one meaning everywhere. */
 const OPTIONS = {
   check: { output: { ...TEXT, short: 'o' }, 'in-place': FLAG, values: FLAG, json: FLAG, report: TEXT, mapping: TEXT },
+  assign: {
+    output: { ...TEXT, short: 'o' },
+    spare: TEXT,
+    pinned: TEXT,
+    inputs: TEXT,
+    'test-end': TEXT,
+    'allow-warn': FLAG,
+    'allow-incomplete': FLAG,
+    roving: FLAG,
+    parts: FLAG,
+    time: TEXT,
+    language: TEXT,
+    json: FLAG,
+    mapping: TEXT,
+  },
   eval: { json: FLAG },
   functions: { json: FLAG, language: TEXT },
   template: {},
@@ -42,7 +58,7 @@ const run = async (argv: readonly string[], io: Io): Promise<number> => {
     return STATUS.good;
   }
   if (!Object.hasOwn(OPTIONS, command))
-    throw usageProblem(`there is no command "${command}"; expected check, eval, functions, template or help.`);
+    throw usageProblem(`there is no command "${command}"; expected check, assign, eval, functions, template or help.`);
   if (rest.includes('--help') || rest.includes('-h')) {
     io.out(USAGE);
     return STATUS.good;
@@ -67,6 +83,26 @@ const run = async (argv: readonly string[], io: Io): Promise<number> => {
           asValues: isOn('values'),
           json: isOn('json'),
           report: text('report'),
+          mapping: text('mapping'),
+        },
+        io,
+      );
+    case 'assign':
+      return assignCommand(
+        {
+          paths: positionals,
+          output: text('output'),
+          spare: text('spare'),
+          pinned: text('pinned'),
+          inputs: text('inputs'),
+          testEnd: text('test-end'),
+          allowWarn: isOn('allow-warn'),
+          allowIncomplete: isOn('allow-incomplete'),
+          roving: isOn('roving'),
+          parts: isOn('parts'),
+          time: text('time'),
+          language: text('language'),
+          json: isOn('json'),
           mapping: text('mapping'),
         },
         io,

@@ -15,6 +15,7 @@ const ALLOWED: Readonly<Record<string, readonly string[]>> = {
   pane: ['core', 'plan', 'plots', 'functions', 'engine', 'workbook'],
   'adapters/office': ['core', 'plan', 'functions', 'engine', 'workbook'],
   'adapters/embedded': ['core', 'plan', 'functions', 'engine', 'workbook'],
+  'adapters/solver': ['core', 'plan'],
   'adapters/xlsx': ['core', 'plan', 'functions', 'engine', 'workbook'],
   generate: ['core', 'plan', 'functions', 'engine', 'workbook', 'adapters/xlsx', 'adapters/embedded'],
   entries: [
@@ -27,6 +28,7 @@ const ALLOWED: Readonly<Record<string, readonly string[]>> = {
     'pane',
     'adapters/office',
     'adapters/embedded',
+    'adapters/solver',
     'adapters/xlsx',
   ],
 };

@@ -7,6 +7,16 @@ export const USAGE = `channelwright: plan vibration measurement channels and pro
       --json                     print numbers, verdicts and reasons as JSON
       --report FILE              write the report to FILE as well (Markdown, or plain text for a name in .txt)
       --mapping FILE             say which column holds what, as JSON
+  channelwright assign PLAN      give the channels of one plan sensors from its sensor list, proven to be the best choice
+      -o, --output OUT           write a copy with the sensors filled in, and check it; --parts: mounts, cables, inputs too
+      --allow-warn               take types whose verdict is WARN where none PASSes; --allow-incomplete likewise
+      --pinned NAMES             channels that keep their sensor: names with commas, or "filled" for all that have one
+      --spare 5%                 keep back this share of each type, at least one
+      --roving                   structure parts are runs one after the other; sensors move along
+      --inputs "IEPE 24, charge 8"   input channels there are; IEPE+voltage for inputs that take either
+      --test-end 2027-03-31      leave out types whose calibration is not known to last that long
+      --time 60                  seconds for the search; then the best so far is given, with how far off it may be
+      --language LANG, --json, --mapping FILE
   channelwright eval FORMULA…    work out worksheet formulas (or one per line of the input); --json
   channelwright functions        list the worksheet functions; --json for all there is to know of them
       --language LANG            describe them in en, de or fr; names stay as they are

@@ -20,7 +20,7 @@ export interface Shortage {
 }
 
 /** Kinds that are tried alone; more would keep a person waiting for answers beyond reading. */
-const MOST_ALONE = 24;
+const MOST_ALONE = 40;
 
 /**
  * What is missing for the channels that are left out, by further solves in which stock may be exceeded.
