@@ -12,6 +12,8 @@ const bundles = {
   functions: './src/entries/functions.ts',
   taskpane: './src/entries/taskpane.ts',
   workbench: './src/entries/workbench.ts',
+  // A worker, loaded only when somebody assigns sensors; no page names it.
+  solver: './src/adapters/solver/worker.ts',
 };
 
 /** Copies files as they are; each pair is [from the project's root, name in dist]. Missing ones are left out. */
@@ -98,7 +100,10 @@ module.exports = {
       ['assets/examples.xlsx', 'examples.xlsx'],
       ['src/entries/pages.css', 'pages.css'],
       ['assets/icons/icon.svg', 'icon.svg'],
+      ['node_modules/highs/build/highs.wasm', 'highs.wasm'],
     ]),
+    // The solver can also run in Node; in a worker it never asks for these.
+    new IgnorePlugin({ resourceRegExp: /^node:/, contextRegExp: /highs/ }),
     // The grid brings hyphenation for 70 languages as separate files; only English is ever asked for.
     new IgnorePlugin({
       resourceRegExp: /^\.\/(?!en-)[a-z0-9-]+-[\w-]{8}\.js$/,

@@ -3,7 +3,7 @@ import { createReadStream } from 'node:fs';
 import { stat } from 'node:fs/promises';
 import { createServer } from 'node:http';
 import { createServer as createSecureServer } from 'node:https';
-import { extname, join, normalize, sep } from 'node:path';
+import { basename, extname, join, normalize, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 const ROOT = fileURLToPath(new URL('../../dist/', import.meta.url));
@@ -32,6 +32,8 @@ export const POLICY = [
   "form-action 'none'",
   "frame-ancestors 'none'",
 ].join('; ');
+/** A worker has the policy of its own file. Only the solver compiles WebAssembly; the pages may not. */
+const SOLVER_POLICY = POLICY.replace("script-src 'self'", "script-src 'self' 'wasm-unsafe-eval'");
 const HEADERS = {
   'content-security-policy': POLICY,
   'x-content-type-options': 'nosniff',
@@ -72,6 +74,8 @@ const answer = async (request, response, headers) => {
   if (!found?.isFile()) return refuse(response, 404, 'Not found.');
   response.writeHead(200, {
     ...headers,
+    ...(basename(file) === 'solver.js' &&
+      headers['content-security-policy'] && { 'content-security-policy': SOLVER_POLICY }),
     'content-type': TYPES[extname(file)] ?? 'application/octet-stream',
     'content-length': found.size,
   });
