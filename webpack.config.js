@@ -73,6 +73,8 @@ module.exports = {
     rules: [
       // Types are checked by `npm run typecheck`.
       { test: /\.ts$/, loader: 'ts-loader', options: { transpileOnly: true, compilerOptions: { noEmit: false } } },
+      // The solver's, beside solver.js.
+      { test: /\.wasm$/, type: 'asset/resource', generator: { filename: '[name][ext]' } },
       { test: /\.css$/, use: [MiniCssExtractPlugin.loader, 'css-loader'] },
     ],
   },
@@ -100,7 +102,6 @@ module.exports = {
       ['assets/examples.xlsx', 'examples.xlsx'],
       ['src/entries/pages.css', 'pages.css'],
       ['assets/icons/icon.svg', 'icon.svg'],
-      ['node_modules/highs/build/highs.wasm', 'highs.wasm'],
     ]),
     // The solver can also run in Node; in a worker it never asks for these.
     new IgnorePlugin({ resourceRegExp: /^node:/, contextRegExp: /highs/ }),
