@@ -28,6 +28,8 @@ export class RowsOutOfOrder extends Error {}
 /** Rewrites the cell data while the sheet is walked: touched cells are written anew, everything between is copied. */
 export class SheetDataEdit {
   formulasChanged = false;
+  /** Cells that were not written have formulas. */
+  hasOtherFormulas = false;
   private readonly sink = new ByteSink(EMIT_BYTES);
   private readonly sweep: EffectSweep;
   private readonly newRows: readonly number[];
@@ -85,6 +87,7 @@ export class SheetDataEdit {
     if (this.columns[this.nextColumn] === cell.column) this.nextColumn++;
     const plan = this.plan.at(cell.column);
     const asked = plan && inputOf(plan, cell.row, cell.column);
+    if (cell.formula && asked === undefined) this.hasOtherFormulas = true;
     const freed = asked === undefined && this.arrays.isFreed(cell.row, cell.column);
     const behindGap = this.gap && !cell.hasReference;
     this.gap = false;

@@ -40,6 +40,7 @@ export interface SheetEditContext extends EditContext {
 export interface EditedSheet {
   readonly output: SheetOutput;
   readonly formulasChanged: boolean;
+  readonly hasOtherFormulas: boolean;
   readonly isProtected: boolean;
 }
 
@@ -107,16 +108,12 @@ function editInOrder(
     rootEnd: (closeStart) => void (layout.rootEnd = closeStart),
   });
   checkMerges(layout, edit.effects, context.sheet);
-  const splice = new Splice(bytes);
-  if (edit.marks) setMarks(layout, splice, edit.marks, (ink, ground) => context.differential(ink, ground));
-  const [drawing] = sectionsNamed(layout, 'legacyDrawing');
-  const newDrawing = context.setNotes(layout, drawing && prefixed(drawing, 'id'));
-  if (newDrawing !== undefined) addNoteDrawing(layout, splice, newDrawing);
-  output!.end(splice.apply(dataEnd));
+  output!.end(editTail(layout, edit, context, dataEnd));
   const [protection] = sectionsNamed(layout, 'sheetProtection');
   return {
     output: output!,
     formulasChanged: data!.formulasChanged,
+    hasOtherFormulas: data!.hasOtherFormulas,
     isProtected: onOff(protection?.attributes.get('sheet')),
   };
 }
@@ -138,6 +135,18 @@ function editHead(layout: SheetLayout, edit: SheetEdit, end: number): Uint8Array
   setWidths(layout, splice, edit.widths);
   growDimension(layout, splice, writtenRange(edit.effects));
   return splice.apply(0, end);
+}
+
+/** What stands behind the rows, edited. */
+function editTail(layout: SheetLayout, edit: SheetEdit, context: SheetEditContext, from: number): Uint8Array {
+  const splice = new Splice(layout.bytes);
+  if (edit.marks) setMarks(layout, splice, edit.marks, (ink, ground) => context.differential(ink, ground));
+  const [drawing] = sectionsNamed(layout, 'legacyDrawing');
+  const newDrawing = context.setNotes(layout, drawing && prefixed(drawing, 'id'));
+  if (newDrawing !== undefined) addNoteDrawing(layout, splice, newDrawing);
+  if (!splice.isWithin(from, layout.bytes.length))
+    refuse('unsupported', `Sheet ${context.sheet} is damaged: what belongs behind its cells stands before them.`);
+  return splice.apply(from);
 }
 
 function rowFrame({ bytes, prefix }: SheetLayout, root: { start: number; end: number }) {

@@ -15,6 +15,7 @@ export class SheetOutput {
   private same = 0;
   private isSame = true;
   private packed: Packed | undefined;
+  private room = new Uint8Array(0);
 
   constructor(
     private readonly layout: SheetLayout,
@@ -38,12 +39,18 @@ export class SheetOutput {
 
   rows(rows: Uint8Array): void {
     if (this.before) this.writeHead(this.wasEmpty);
-    const framed = new Uint8Array(this.frame.open.length + rows.length + this.frame.close.length);
-    framed.set(this.frame.open);
-    framed.set(rows, this.frame.open.length);
-    framed.set(this.frame.close, this.frame.open.length + rows.length);
-    this.check.rows(framed);
+    this.check.rows(this.framed(rows));
     this.write(rows, false);
+  }
+
+  private framed(rows: Uint8Array): Uint8Array {
+    const { open, close } = this.frame;
+    const length = open.length + rows.length + close.length;
+    if (this.room.length < length) this.room = new Uint8Array(length);
+    this.room.set(open);
+    this.room.set(rows, open.length);
+    this.room.set(close, open.length + rows.length);
+    return this.room.subarray(0, length);
   }
 
   end(behind: Uint8Array): void {

@@ -43,6 +43,10 @@ export class Splice {
     return this.edits.length === 0 && this.filled.size === 0;
   }
 
+  isWithin(from: number, to: number): boolean {
+    return this.edits.every(({ at, until }) => at >= from && until <= to);
+  }
+
   /** All edits made; of a part of the bytes when they all lie in it. */
   apply(from = 0, to = this.bytes.length): Uint8Array {
     for (const [element, xml] of this.filled) {

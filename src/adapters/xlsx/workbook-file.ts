@@ -39,6 +39,8 @@ export class WorkbookFile {
   private readonly pkg: Package;
   private readonly names: FormulaNames;
   private readonly part: string;
+  /** Sheets on which no cell but those that were changed here has a formula. */
+  private readonly withoutFormulas = new Set<string>();
   private readonly touched: { sheet: string; range: RangeAddress }[] = [];
   private book: WorkbookPart;
   private strings: readonly string[] | undefined;
@@ -93,7 +95,8 @@ export class WorkbookFile {
 
   /** Cells of the user whose formulas read cells that were changed here, so that their stored values may be out of date. */
   dependents(): readonly string[] {
-    return dependentsOf(this.pkg, this.book.sheets, this.touched, this.names);
+    const sheets = this.book.sheets.filter(({ part }) => !this.withoutFormulas.has(part));
+    return dependentsOf(this.pkg, sheets, this.touched, this.names);
   }
 
   /** What to tell when the sheet's print area leaves a range out. */
@@ -182,6 +185,7 @@ export class WorkbookFile {
     });
     if (edited.isProtected) this.warnings.add(`Sheet ${sheet} is protected; it was changed all the same.`);
     for (const { kind, range } of plan.effects) if (kind !== 'look') this.touched.push({ sheet, range });
+    if (!edited.hasOtherFormulas) this.withoutFormulas.add(part);
     if (edited.output.changed)
       pkg.writePacked(
         part,

@@ -119,6 +119,17 @@ describe('rows with the same formulas', () => {
   });
 });
 
+describe('a sheet whose parts stand in the wrong order', () => {
+  it('is refused in words when an edit would reach before its cells', () => {
+    const book = plan({ before: '<pageMargins left="1"/>', rows: '<row r="1"/>' });
+    const rules = [
+      { range: { row: 0, column: 0, rows: 1, columns: 1 }, equals: 'x', ink: '#000000', ground: '#ffffff' },
+    ];
+    const problem = problemOf(() => book.edit([{ kind: 'marks', sheet: 'Plan', rules }]));
+    expect([problem.code, problem.message]).toEqual(['unsupported', expect.stringContaining('is damaged')]);
+  });
+});
+
 describe('cells are written', () => {
   it('beside others, which stay byte for byte', () => {
     const old = `<row  r='1' ht="20" x:y="&lt;"><c r="A1"  t='s'><v>0</v></c><!-- kept --></row>\n<row r="3"/>`;
@@ -290,6 +301,11 @@ describe('formulas of the user around ours', () => {
     });
     book.edit([cells(1, 1, [[5]])]);
     expect(book.dependents()).toEqual(['Plan!A1', 'Totals!A1', 'Totals!B1']);
+    // A new look is no new formula.
+    const row = '<row r="1"><c r="A1"><f>SUM(B1:B9)</f><v>1</v></c></row>';
+    const styled = plan({ rows: row });
+    styled.edit([cells(1, 1, [[5]]), look(0, 0, 3, 3, { bold: true })]);
+    expect(styled.dependents()).toEqual(['Plan!A1']);
   });
 });
 
