@@ -1,7 +1,10 @@
 import './taskpane.css';
 import { excelHost } from '../adapters/office/host';
 import { officeSpreadsheet } from '../adapters/office/spreadsheet';
+import { officeTheme } from '../adapters/office/theme';
+import { languageOf } from '../core/language';
 import { mountPane } from '../pane/mount';
+import { followTheme } from '../pane/theme';
 
 const say = (text: string) => {
   const state = document.getElementById('state');
@@ -16,7 +19,10 @@ const start = async () => {
   const pane = document.getElementById('pane');
   if (!pane) throw new Error('taskpane.html has no element "pane"');
   pane.replaceChildren();
-  mountPane(pane, officeSpreadsheet(excelHost()));
+  followTheme(document.documentElement, officeTheme());
+  const language = languageOf(Office.context.displayLanguage);
+  document.documentElement.lang = language;
+  mountPane(pane, officeSpreadsheet(excelHost()), language);
 };
 
 void start();

@@ -1,6 +1,7 @@
 import './workbench.css';
 import { loadWording } from '../functions/words/load';
 import { ENGLISH } from '../functions/words/wording';
+import { followTheme } from '../pane/theme';
 import { listenForDrops } from './workbench/drop-target';
 import { element } from './workbench/elements';
 import { letF6Move } from './workbench/keyboard';
@@ -13,11 +14,13 @@ import { showMessage, showWork } from './workbench/status';
 
 const DEMO = { file: 'demo-plan.xlsx', title: 'Demo plan' };
 
+const LANGUAGE = pageLanguage(location.search, navigator.language);
+
 /** The grid's code is large; the page is drawn before it arrives. */
 const loadGrid = () => import(/* webpackChunkName: "grid" */ './workbench/grid');
 
 /** English help is better than no spreadsheet. */
-const loadHelp = () => loadWording(pageLanguage(location.search, navigator.language)).catch(() => ENGLISH);
+const loadHelp = () => loadWording(LANGUAGE).catch(() => ENGLISH);
 
 const start = async () => {
   const [help, { createGrid, describeSelection, EmbeddedSpreadsheet, FileProblem, focusGrid, ...grid }] =
@@ -38,7 +41,7 @@ const start = async () => {
       element('file-name').textContent = title;
       document.title = `${title} – Channelwright workbench`;
       if (pane) await pane.refresh();
-      else pane = grid.mountPane(element('pane'), spreadsheet);
+      else pane = grid.mountPane(element('pane'), spreadsheet, LANGUAGE);
     } catch (problem) {
       if (!(problem instanceof FileProblem)) console.error(problem);
       const reason = problem instanceof FileProblem ? problem.message : 'The spreadsheet could not show this workbook.';
@@ -78,6 +81,7 @@ const start = async () => {
 };
 
 element('message-close').addEventListener('click', () => showMessage(''));
+followTheme(document.documentElement);
 letPaneResize();
 void start().catch((problem: unknown) => {
   console.error(problem);
