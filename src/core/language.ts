@@ -10,3 +10,11 @@ export const languageOf = (tag: string | undefined): Language => {
   const primary = tag?.toLowerCase().split('-')[0];
   return LANGUAGES.find((language) => language === primary) ?? 'en';
 };
+
+/** A whole number with the language's own grouping. */
+export const countIn = (count: number, language: Language): string => new Intl.NumberFormat(language).format(count);
+
+const DECIMAL: InLanguages<string> = { en: '.', de: ',', fr: ',' };
+/** A number that was written with a point, with the language's decimal mark. */
+export const markedIn = (text: string, language: Language): string =>
+  language === 'en' ? text : text.replace('.', DECIMAL[language]);

@@ -1,5 +1,5 @@
 import type { Block, Cell } from '../functions/define';
-import { PLANNING_AID } from '../plan/cautions';
+import { planningAid } from '../plan/words/cautions';
 import { cellAddress, rangeAddress } from '../workbook/address';
 import { agreementFormula, agreementOf, isBlock, said, saying, type WorkedExample } from './examples';
 import type { Placed } from './examples-blocks';
@@ -24,7 +24,7 @@ const [RESULT, EXPECTED, ROOM, AGREEMENT] = [3, 5, 6, 7] as const;
 const ABOUT = [
   'Each expected value was worked out without this program; the last two columns say how.',
   'Without the add-in the stored results are shown. With it, Ctrl+Alt+F9 calculates all of them again.',
-  PLANNING_AID,
+  planningAid('en'),
 ] as const;
 
 const shapeOf = ({ value, unit }: WorkedExample): string =>

@@ -1,19 +1,10 @@
-import type { TableName } from '../plan/fields';
 import type { FieldView } from '../workbook/plan-view';
 import { make } from './dom';
-
-const TABLE_TITLES: Readonly<Record<TableName, string>> = {
-  channels: 'Channel list',
-  sensors: 'Sensor list',
-  mounts: 'Mount list',
-  cables: 'Cable list',
-  inputs: 'Input list',
-  limits: 'Limits',
-};
+import type { PaneWords } from './words';
 
 const NOBODY = '';
 
-const fieldRow = (field: FieldView, correct: Correct): HTMLElement => {
+const fieldRow = (field: FieldView, words: PaneWords, correct: Correct): HTMLElement => {
   const id = `cw-field-${field.table}-${field.key}`;
   const select = make(
     'select',
@@ -26,7 +17,7 @@ const fieldRow = (field: FieldView, correct: Correct): HTMLElement => {
         correct(field, value === NOBODY ? null : Number(value));
       },
     },
-    make('option', { value: NOBODY, selected: field.column === undefined }, 'not in this list'),
+    make('option', { value: NOBODY, selected: field.column === undefined }, words.notInList),
     ...field.choices.map(({ column, label }) =>
       make('option', { value: column, selected: column === field.column }, label),
     ),
@@ -41,34 +32,39 @@ const fieldRow = (field: FieldView, correct: Correct): HTMLElement => {
 
 type Correct = (field: FieldView, column: number | null) => void;
 
-const rows = (label: string, fields: readonly FieldView[], correct: Correct): HTMLElement =>
-  make('table', { class: 'cw-fields', 'aria-label': label }, ...fields.map((field) => fieldRow(field, correct)));
+const rows = (label: string, fields: readonly FieldView[], words: PaneWords, correct: Correct): HTMLElement =>
+  make('table', { class: 'cw-fields', 'aria-label': label }, ...fields.map((field) => fieldRow(field, words, correct)));
 
 /** A field that nothing holds and nobody misses is only worth a line when asked for. */
 const isIdle = ({ status, needed }: FieldView): boolean => status === 'absent' && !needed;
 
 /** Which column was read as what, and the way to say otherwise. */
-export const columnsView = (fields: readonly FieldView[], correct: Correct): readonly HTMLElement[] => {
+export const columnsView = (
+  fields: readonly FieldView[],
+  words: PaneWords,
+  correct: Correct,
+): readonly HTMLElement[] => {
   const tables = [...new Set(fields.map(({ table }) => table))];
   return tables.map((table) => {
     const all = fields.filter((field) => field.table === table);
     const idle = all.filter(isIdle);
-    const title = TABLE_TITLES[table];
+    const title = words.tables[table];
     return make(
       'div',
       { class: 'cw-table' },
       make('h3', {}, title),
       rows(
-        `How the columns of the ${title.toLowerCase()} are read`,
+        words.columnsOf(title),
         all.filter((field) => !isIdle(field)),
+        words,
         correct,
       ),
       idle.length > 0
         ? make(
             'details',
             { class: 'cw-idle' },
-            make('summary', {}, `${idle.length} more fields, not in this list`),
-            rows(`Fields that the ${title.toLowerCase()} does not have`, idle, correct),
+            make('summary', {}, words.moreFields(String(idle.length))),
+            rows(words.fieldsNotIn(title), idle, words, correct),
           )
         : null,
     );

@@ -1,5 +1,5 @@
 import { VERDICTS, type Verdict } from '../core/verdict';
-import type { Results } from '../workbook/results';
+import type { PaneState } from './pane-state';
 import { make } from './dom';
 import { verdictMark } from './verdict-mark';
 
@@ -7,25 +7,22 @@ import { verdictMark } from './verdict-mark';
 export const WORST_FIRST: readonly Verdict[] = [...VERDICTS].reverse();
 
 /** Four counts that are also the switches of what the list shows. */
-export const countsView = (
-  results: Results,
-  shown: ReadonlySet<Verdict>,
-  toggle: (verdict: Verdict) => void,
-): HTMLElement =>
+export const countsView = (state: PaneState, counts: Readonly<Record<Verdict, number>>): HTMLElement =>
   make(
     'div',
-    { class: 'cw-counts', role: 'group', 'aria-label': 'Channels by verdict; press to show or hide them below' },
+    { class: 'cw-counts', role: 'group', 'aria-label': state.words.counts },
     ...WORST_FIRST.map((verdict) =>
       make(
         'button',
         {
           type: 'button',
           'data-key': `count-${verdict}`,
-          'aria-pressed': String(shown.has(verdict)),
-          'aria-label': `${verdict}: ${results.counts[verdict]}`,
-          onclick: () => toggle(verdict),
+          'aria-pressed': String(state.shown.has(verdict)),
+          'aria-label': state.words.count(verdict, state.count(counts[verdict])),
+          title: `${verdict}: ${state.words.meaning[verdict]}`,
+          onclick: () => state.toggle(verdict),
         },
-        make('span', { class: 'number' }, verdictMark(verdict), ` ${results.counts[verdict]}`),
+        make('span', { class: 'number' }, verdictMark(verdict), ` ${state.count(counts[verdict])}`),
         make('span', { class: 'word' }, verdict),
       ),
     ),

@@ -1,7 +1,10 @@
+import type { Language } from '../core/language';
 import type { Spreadsheet } from '../workbook/port';
 import { PlanSession } from '../workbook/session';
+import { rememberingWriter } from '../workbook/remedies/written-by';
 import { keepingFocus, replaceContent } from './dom';
 import { PaneState } from './pane-state';
+import { remedies, RUNNING } from './remedies';
 import { sections } from './sections';
 import './pane.css';
 
@@ -15,13 +18,17 @@ export interface MountedPane {
 const SETTLE_MS = 120;
 
 /** The task pane. It knows the port and nothing of the host behind it. */
-export const mountPane = (element: HTMLElement, spreadsheet: Spreadsheet): MountedPane => {
+export const mountPane = (element: HTMLElement, spreadsheet: Spreadsheet, language: Language): MountedPane => {
   let disposed = false;
   let settle: ReturnType<typeof setTimeout> | undefined;
   let stopFollowing: (() => void) | undefined;
 
   const draw = () => {
-    if (!disposed) keepingFocus(element, () => replaceContent(element, ...sections(state)));
+    if (disposed) return;
+    const parts = sections(state);
+    keepingFocus(element, () =>
+      replaceContent(element, aid.hints, ...parts.slice(0, -1), aid.element, ...parts.slice(-1)),
+    );
   };
   const drawProgress = () => {
     const bar = element.querySelector('progress');
@@ -29,7 +36,9 @@ export const mountPane = (element: HTMLElement, spreadsheet: Spreadsheet): Mount
     bar.max = state.busy.total;
     bar.value = state.busy.done;
   };
-  const state = new PaneState(new PlanSession(spreadsheet), draw, drawProgress);
+  const written = rememberingWriter(spreadsheet, RUNNING.version);
+  const aid = remedies(written, language, () => void state.follow());
+  const state = new PaneState(new PlanSession(written, language), language, draw, drawProgress);
 
   const follow = () => {
     clearTimeout(settle);
@@ -45,9 +54,13 @@ export const mountPane = (element: HTMLElement, spreadsheet: Spreadsheet): Mount
   });
 
   element.classList.add('cw-pane');
+  element.lang = language;
   void state.refresh();
   return {
-    refresh: () => state.refresh(),
+    refresh: () => {
+      aid.reset();
+      return state.refresh();
+    },
     dispose() {
       disposed = true;
       state.cancel();

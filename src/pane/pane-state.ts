@@ -1,9 +1,11 @@
 import type { Verdict } from '../core/verdict';
+import { countIn, type Language } from '../core/language';
 import type { FieldView, Place, PlanView, RowDetail } from '../workbook/plan-view';
 import type { PlanSession } from '../workbook/session';
+import { PANE_WORDS, type PaneWords } from './words';
 
 export interface Busy {
-  readonly what: 'Reading' | 'Checking';
+  readonly what: keyof PaneWords['busy'];
   readonly done: number;
   readonly total: number;
 }
@@ -26,16 +28,26 @@ export class PaneState {
 
   constructor(
     readonly session: PlanSession,
+    readonly language: Language,
     private readonly changed: () => void,
     private readonly progressed: () => void,
   ) {}
+
+  get words(): PaneWords {
+    return PANE_WORDS[this.language];
+  }
+
+  /** A count as the language writes it. */
+  count(number: number): string {
+    return countIn(number, this.language);
+  }
 
   /** Reads the workbook afresh, as after another one was opened. */
   refresh(): Promise<void> {
     this.openRow = undefined;
     this.opened.clear();
     this.pages = 1;
-    return this.during('Reading', () => this.read());
+    return this.during('reading', () => this.read());
   }
 
   /** Reads again after somebody edited cells; quiet, since the person is typing. */
@@ -50,7 +62,7 @@ export class PaneState {
   }
 
   check(): Promise<void> {
-    return this.during('Checking', async () => {
+    return this.during('checking', async () => {
       const isFirst = !this.session.isChecked;
       await this.session.check({ signal: this.stop, onProgress: (done, total) => this.progress(done, total) });
       await this.read('edit');
@@ -59,7 +71,7 @@ export class PaneState {
   }
 
   correct(field: FieldView, column: number | null): Promise<void> {
-    return this.during('Reading', async () => {
+    return this.during('reading', async () => {
       await this.session.correct(field, column);
       if (this.session.isChecked) await this.session.check({ signal: this.stop });
       await this.read();
@@ -114,7 +126,7 @@ export class PaneState {
   }
 
   private progress(done: number, total: number): void {
-    this.busy = { what: 'Checking', done, total };
+    this.busy = { what: 'checking', done, total };
     this.progressed();
   }
 

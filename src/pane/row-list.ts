@@ -1,8 +1,10 @@
 import type { Verdict } from '../core/verdict';
 import type { RowDetail } from '../workbook/plan-view';
-import { HEADLINES, type Results, type RowResult } from '../workbook/results';
+import type { Results, RowResult } from '../workbook/results';
 import { make } from './dom';
+import type { PaneState } from './pane-state';
 import { verdictMark } from './verdict-mark';
+import type { PaneWords } from './words';
 
 /** Rows drawn at once; more on request, so that a long plan stays quick. */
 const PAGE = 100;
@@ -10,25 +12,18 @@ const PAGE = 100;
 export const verdictWord = (verdict: Verdict): HTMLElement =>
   make('span', { class: `cw-verdict ${verdict.toLowerCase()}` }, verdictMark(verdict), verdict);
 
-const HEADLINE_TITLES: Readonly<Record<(typeof HEADLINES)[number], string>> = {
-  level: 'Level range',
-  mass: 'Mass loading',
-  thermal: 'Thermal deviation',
-  frequency: 'Frequency span',
-};
-
 /** Only their titles: the texts stand once, under the cautions of the plan. */
-const cautionLines = ({ cautions }: RowDetail): HTMLElement[] =>
+const cautionLines = ({ cautions }: RowDetail, words: PaneWords): HTMLElement[] =>
   cautions.length > 0
-    ? [make('p', { class: 'cw-caution' }, `Mind here: ${cautions.map(({ title }) => title.toLowerCase()).join(', ')}.`)]
+    ? [make('p', { class: 'cw-caution' }, words.mind(cautions.map(({ title }) => title).join(', ')))]
     : [];
 
-export const detailView = (detail: RowDetail): HTMLElement =>
+export const detailView = (detail: RowDetail, words: PaneWords): HTMLElement =>
   make(
     'div',
     { class: 'cw-detail' },
     ...detail.headlines.flatMap(({ name, verdict, lines, sentences }) => [
-      make('h3', {}, HEADLINE_TITLES[name], verdictWord(verdict)),
+      make('h3', {}, words.headlines[name], verdictWord(verdict)),
       make(
         'dl',
         {},
@@ -39,7 +34,7 @@ export const detailView = (detail: RowDetail): HTMLElement =>
       ),
       sentences.length > 0 ? make('ul', {}, ...sentences.map((sentence) => make('li', {}, sentence))) : null,
     ]),
-    ...cautionLines(detail),
+    ...cautionLines(detail, words),
   );
 
 const rowView = (result: RowResult, open: boolean, choose: (row: number) => void): HTMLElement =>
@@ -62,32 +57,23 @@ const rowView = (result: RowResult, open: boolean, choose: (row: number) => void
     result.reason ? make('span', { class: 'reason' }, result.reason) : null,
   );
 
-export interface RowListOptions {
-  readonly results: Results;
-  readonly shown: ReadonlySet<Verdict>;
-  readonly pages: number;
-  readonly openRow?: number;
-  /** Of the open row. */
-  readonly detail?: RowDetail;
-  readonly choose: (row: number) => void;
-  readonly more: () => void;
-}
-
 /** Failing rows first, as real text; a click opens the row and jumps to it in the sheet. */
-export const rowListView = ({ results, shown, pages, openRow, detail, choose, more }: RowListOptions): HTMLElement => {
+export const rowListView = (state: PaneState, results: Results): HTMLElement => {
+  const { words, shown, openRow, detail } = state;
   const rows = results.rows.filter((result) => shown.has(result.verdict));
-  const drawn = rows.slice(0, pages * PAGE);
+  const drawn = rows.slice(0, state.pages * PAGE);
   const rest = rows.length - drawn.length;
   return make(
     'div',
     {},
-    rows.length === 0 ? make('p', { class: 'quiet' }, 'No channel with the verdicts chosen above.') : null,
+    rows.length === 0 ? make('p', { class: 'quiet' }, words.noRows) : null,
     make(
       'ul',
-      { class: 'cw-rows', 'aria-label': 'Channels, worst first' },
+      { class: 'cw-rows', 'aria-label': words.worstFirst },
       ...drawn.map((result) => {
         const open = result.row === openRow;
-        return make('li', {}, rowView(result, open, choose), open && detail ? detailView(detail) : null);
+        const choose = (row: number) => state.choose(row);
+        return make('li', {}, rowView(result, open, choose), open && detail ? detailView(detail, words) : null);
       }),
     ),
     rest > 0
@@ -96,8 +82,8 @@ export const rowListView = ({ results, shown, pages, openRow, detail, choose, mo
           { class: 'cw-actions' },
           make(
             'button',
-            { type: 'button', class: 'plain', 'data-key': 'more', onclick: more },
-            `Show more (${rest} left)`,
+            { type: 'button', class: 'plain', 'data-key': 'more', onclick: () => state.more() },
+            words.more(state.count(rest)),
           ),
         )
       : null,

@@ -1,4 +1,4 @@
-import { PLANNING_AID } from '../plan/cautions';
+import { planningAid } from '../plan/words/cautions';
 import { columnsView } from './columns-view';
 import { countsView, WORST_FIRST } from './counts';
 import type { CautionView, Notice } from '../workbook/plan-view';
@@ -6,8 +6,6 @@ import { make } from './dom';
 import { noticesView } from './notices-view';
 import type { PaneState } from './pane-state';
 import { rowListView } from './row-list';
-
-const plural = (count: number, one: string): string => `${count} ${one}${count === 1 ? '' : 's'}`;
 
 /** A part that opens on demand; its content is made only while it is open. */
 const folded = (
@@ -31,23 +29,29 @@ const folded = (
   return section;
 };
 
-const progressView = ({ busy }: PaneState): HTMLElement | null =>
+const progressView = ({ busy, words }: PaneState): HTMLElement | null =>
   busy
     ? make('progress', {
         class: 'cw-progress',
-        'aria-label': busy.what,
+        'aria-label': words.busy[busy.what],
         max: busy.total || undefined,
         value: busy.total ? busy.done : undefined,
       })
     : null;
 
 const checkSection = (state: PaneState): HTMLElement => {
-  const { view, busy, problem, session } = state;
+  const { view, busy, problem, session, words } = state;
   const channels = view?.tables?.channels;
   return make(
     'section',
-    { 'aria-label': 'Check' },
-    make('h2', {}, channels ? `${plural(session.channelCount, 'channel')} on “${channels.sheet}”` : 'Channel list'),
+    { 'aria-label': words.check },
+    make(
+      'h2',
+      {},
+      channels
+        ? words.channelsOn(state.count(session.channelCount), session.channelCount === 1, channels.sheet)
+        : words.channelList,
+    ),
     channels ? make('p', { class: 'quiet' }, session.describeTables()) : null,
     view?.trouble ? make('p', { class: 'cw-message note' }, view.trouble) : null,
     make(
@@ -64,40 +68,37 @@ const checkSection = (state: PaneState): HTMLElement => {
           'aria-disabled': busy ? 'true' : undefined,
           onclick: () => void state.check(),
         },
-        view?.results ? 'Check again' : 'Check channels',
+        view?.results ? words.checkAgain : words.checkChannels,
       ),
       progressView(state),
-      busy?.what === 'Checking'
-        ? make('button', { type: 'button', class: 'plain', 'data-key': 'stop', onclick: () => state.cancel() }, 'Stop')
+      busy?.what === 'checking'
+        ? make(
+            'button',
+            { type: 'button', class: 'plain', 'data-key': 'stop', onclick: () => state.cancel() },
+            words.stop,
+          )
         : null,
     ),
     problem ? make('p', { class: 'cw-message', role: 'alert' }, problem) : null,
-    view?.results ? countsView(view.results, state.shown, (verdict) => state.toggle(verdict)) : null,
+    view?.results ? countsView(state, view.results.counts) : null,
   );
 };
 
 const rowsSection = (state: PaneState): HTMLElement | null => {
+  const { words } = state;
   const results = state.view?.results;
   if (!results) return null;
   const shown = WORST_FIRST.filter((verdict) => state.shown.has(verdict));
   return make(
     'section',
-    { 'aria-label': 'Rows' },
-    make('h2', {}, shown.length > 0 ? `Rows with ${shown.join(', ')}` : 'No rows chosen'),
-    rowListView({
-      results,
-      shown: state.shown,
-      pages: state.pages,
-      openRow: state.openRow,
-      detail: state.detail,
-      choose: (row) => state.choose(row),
-      more: () => state.more(),
-    }),
+    { 'aria-label': words.rows },
+    make('h2', {}, shown.length > 0 ? words.rowsWith(shown.join(', ')) : words.noRowsChosen),
+    rowListView(state, results),
   );
 };
 
 const columnsSection = (state: PaneState): HTMLElement | null => {
-  const { view } = state;
+  const { view, words } = state;
   if (!view || view.fields.length === 0) return null;
   const toDecide = view.fields.filter(
     ({ status, needed }) => status === 'ask' || (status === 'absent' && needed),
@@ -105,9 +106,9 @@ const columnsSection = (state: PaneState): HTMLElement | null => {
   return folded(
     state,
     'columns',
-    'Columns as read',
-    toDecide > 0 ? `${toDecide} to decide` : 'all found',
-    () => columnsView(view.fields, (field, column) => void state.correct(field, column)),
+    words.columns,
+    toDecide > 0 ? words.toDecide(state.count(toDecide)) : words.allFound,
+    () => columnsView(view.fields, words, (field, column) => void state.correct(field, column)),
     toDecide > 0 && !view.results,
   );
 };
@@ -119,7 +120,7 @@ const noticesSection = (
   notices: readonly Notice[],
 ): HTMLElement | null =>
   notices.length > 0
-    ? folded(state, key, title, String(notices.length), () => [noticesView(notices, (place) => state.go(place))])
+    ? folded(state, key, title, state.count(notices.length), () => [noticesView(notices, (place) => state.go(place))])
     : null;
 
 const cautionView = ({ title, text }: CautionView): HTMLElement =>
@@ -127,16 +128,17 @@ const cautionView = ({ title, text }: CautionView): HTMLElement =>
 
 /** The pane from top to bottom. */
 export const sections = (state: PaneState): (HTMLElement | null)[] => {
+  const { words, language } = state;
   const { unread = [], across = [], cautions = [], results } = state.view ?? {};
   return [
     checkSection(state),
-    noticesSection(state, 'unread', 'Cells that could not be read', unread),
+    noticesSection(state, 'unread', words.unread, unread),
     rowsSection(state),
-    results ? noticesSection(state, 'across', 'Rows taken together', across) : null,
+    results ? noticesSection(state, 'across', words.across, across) : null,
     columnsSection(state),
     cautions.length > 0
-      ? folded(state, 'cautions', 'Cautions for this plan', String(cautions.length), () => cautions.map(cautionView))
+      ? folded(state, 'cautions', words.cautions, state.count(cautions.length), () => cautions.map(cautionView))
       : null,
-    make('section', { class: 'cw-foot' }, make('p', {}, PLANNING_AID)),
+    make('section', { class: 'cw-foot' }, make('p', {}, planningAid(language))),
   ];
 };

@@ -1,3 +1,4 @@
+import type { Language } from '../core/language';
 import type { Verdict } from '../core/verdict';
 import type { Finding, Headline } from './finding';
 import { ACROSS_SENTENCES } from './sentence-across';
@@ -15,7 +16,7 @@ import {
 } from './numbers-in-words';
 
 /** Number first, then the reason, then what would help. */
-export const sentenceOf = <F extends Finding>(finding: F): string =>
+export const sentenceOf = <F extends Finding>(finding: F, _language: Language = 'en'): string =>
   (SENTENCES[finding.check] as (f: Finding) => string)(finding);
 
 export type Sentences<F extends Finding = Finding> = {
@@ -143,7 +144,7 @@ const SEVERITY: readonly Verdict[] = ['FAIL', 'INCOMPLETE', 'WARN'];
 
 /** Everything that keeps a row from a plain PASS, worst first; "" when there is nothing. */
 export const reasonText = (findings: readonly Finding[]): string =>
-  SEVERITY.flatMap((verdict) => gapsJoined(findings.filter((f) => f.verdict === verdict)).map(sentenceOf)).join(' ');
+  SEVERITY.flatMap((verdict) => gapsJoined(findings.filter((f) => f.verdict === verdict)).map((finding) => sentenceOf(finding))).join(' ');
 
 /** A field that several headlines lack is told once. */
 const gapsJoined = (findings: readonly Finding[]): readonly Finding[] => {

@@ -1,4 +1,4 @@
-import type { Band } from '../core/thermal/band';
+import { markedIn, type Language } from '../core/language';
 import type { UnitId } from '../core/units';
 import { UNITS } from '../core/units';
 import { cautionsFor } from '../plan/cautions';
@@ -7,79 +7,90 @@ import { findingsOf } from '../plan/findings';
 import type { Limits } from '../plan/limits';
 import { inWords, signed } from '../plan/numbers-in-words';
 import { sentenceOf } from '../plan/sentence';
-import type { ChannelSpan } from '../plan/span-memory';
 import type { Headline } from '../plan/finding';
 import type { DetailLine, RowDetail } from './plan-view';
 import { HEADLINES } from './results';
+import { SESSION_WORDS, type SessionWords } from './words';
 
-const NOT_KNOWN = 'not known';
+type Lines = (check: ChannelCheck, say: Say) => readonly DetailLine[];
 
-const line = (label: string, si: number | undefined, unit: UnitId, digits = 3): DetailLine =>
-  si === undefined
-    ? { label, value: NOT_KNOWN, unit: '' }
-    : { label, value: inWords(si, unit, digits), unit: UNITS[unit].label };
-const band = (label: string, given: Band | undefined): DetailLine =>
-  given
-    ? { label, value: `${signed(given.low, '%')} to ${signed(given.high, '%')}`, unit: '%' }
-    : { label, value: NOT_KNOWN, unit: '' };
-const span = (label: string, given: ChannelSpan | null | undefined): DetailLine =>
-  given
-    ? { label, value: `${inWords(given.low, 'Hz')} to ${inWords(given.high, 'Hz', 4)}`, unit: 'Hz' }
-    : { label, value: given === null ? 'empty' : NOT_KNOWN, unit: '' };
+/** Writes numbers and ranges in one language. */
+class Say {
+  readonly words: SessionWords;
+  constructor(private readonly language: Language) {
+    this.words = SESSION_WORDS[language];
+  }
 
-const LINES: Readonly<Record<Headline, (check: ChannelCheck) => readonly DetailLine[]>> = {
-  level: ({ level, channel: { requirement } }) => [
-    line('Lowest level, r.m.s.', requirement.levelLow, 'g'),
-    line('Noise in the band, r.m.s.', level.noise, 'g'),
-    line('Signal to noise', level.signalToNoise, 'dB'),
-    line('Highest level, peak', requirement.levelHigh, 'g'),
-    line(`Upper limit${level.ceiling ? ` (${level.ceiling.limiting})` : ''}`, level.ceiling?.value, 'g'),
-    line('Headroom', level.headroom, 'dB'),
-    line('Range needed', level.rangeNeeded, 'dB'),
-    line('Range available', level.rangeAvailable, 'dB'),
+  number(label: string, si: number | undefined, unit: UnitId, digits = 3): DetailLine {
+    return si === undefined
+      ? { label, value: this.words.notKnown, unit: '' }
+      : { label, value: this.plain(si, unit, digits), unit: UNITS[unit].label };
+  }
+
+  /** "low to high"; null is an empty range. */
+  range(label: string, range: Range | null | undefined, unit: UnitId, write: Write = inWords): DetailLine {
+    const { words, language } = this;
+    if (!range) return { label, value: range === null ? words.empty : words.notKnown, unit: '' };
+    const [low, high] = [range.low, range.high].map((end) => markedIn(write(end, unit), language));
+    return { label, value: `${low} ${words.to} ${high}`, unit: UNITS[unit].label };
+  }
+
+  plain(si: number, unit: UnitId, digits = 3): string {
+    return markedIn(inWords(si, unit, digits), this.language);
+  }
+}
+interface Range {
+  readonly low: number;
+  readonly high: number;
+}
+type Write = (si: number, unit: UnitId) => string;
+const inHertz: Write = (si, unit) => inWords(si, unit, 4);
+
+const between = (low: number | undefined, high: number | undefined): Range | undefined =>
+  low === undefined || high === undefined ? undefined : { low, high };
+
+const LINES: Readonly<Record<Headline, Lines>> = {
+  level: ({ level, channel: { requirement } }, say) => [
+    say.number(say.words.lowest, requirement.levelLow, 'g'),
+    say.number(say.words.noise, level.noise, 'g'),
+    say.number(say.words.signalToNoise, level.signalToNoise, 'dB'),
+    say.number(say.words.highest, requirement.levelHigh, 'g'),
+    say.number(say.words.upperLimit(level.ceiling?.limiting), level.ceiling?.value, 'g'),
+    say.number(say.words.headroom, level.headroom, 'dB'),
+    say.number(say.words.rangeNeeded, level.rangeNeeded, 'dB'),
+    say.number(say.words.rangeAvailable, level.rangeAvailable, 'dB'),
   ],
-  mass: ({ mass }) => [
-    line('Added mass', mass.total, 'gram'),
-    line('Local mass', mass.localMass, 'gram', 4),
-    line('Mass ratio', mass.ratio, '1'),
-    line('Heaviest sensor that passes', mass.allowed, 'gram'),
-    line('Effect on the level', mass.levelEffect, '%'),
-    ...(mass.frequencyShift === undefined ? [] : [line('Effect on natural frequencies', mass.frequencyShift, '%')]),
+  mass: ({ mass }, say) => [
+    say.number(say.words.addedMass, mass.total, 'gram'),
+    say.number(say.words.localMass, mass.localMass, 'gram', 4),
+    say.number(say.words.massRatio, mass.ratio, '1'),
+    say.number(say.words.heaviest, mass.allowed, 'gram'),
+    say.number(say.words.levelEffect, mass.levelEffect, '%'),
+    ...(mass.frequencyShift === undefined ? [] : [say.number(say.words.frequencyEffect, mass.frequencyShift, '%')]),
   ],
-  thermal: ({ thermal, channel: { requirement } }) => [
-    {
-      label: 'Temperature',
-      value:
-        requirement.temperatureLow === undefined || requirement.temperatureHigh === undefined
-          ? NOT_KNOWN
-          : `${inWords(requirement.temperatureLow, '°C')} to ${inWords(requirement.temperatureHigh, '°C')}`,
-      unit: '°C',
-    },
-    band('Deviation', thermal.band),
-    line('Left after scaling to the middle', thermal.halfBand, '%'),
+  thermal: ({ thermal, channel: { requirement } }, say) => [
+    say.range(say.words.temperature, between(requirement.temperatureLow, requirement.temperatureHigh), '°C'),
+    say.range(say.words.deviation, thermal.band, '%', signed),
+    say.number(say.words.halfBand, thermal.halfBand, '%'),
   ],
-  frequency: ({ frequency, channel: { requirement } }) => [
-    {
-      label: 'Band needed',
-      value:
-        requirement.bandLow === undefined || requirement.bandHigh === undefined
-          ? NOT_KNOWN
-          : `${inWords(requirement.bandLow, 'Hz')} to ${inWords(requirement.bandHigh, 'Hz', 4)}`,
-      unit: 'Hz',
-    },
-    span(`Span at ±${inWords(frequency.tolerance.pass, '%')} %`, frequency.span),
-    span(`Span at ±${inWords(frequency.tolerance.warn ?? frequency.tolerance.pass, '%')} %`, frequency.wide),
-    line('Mounted resonance', frequency.mountedResonance, 'Hz'),
-  ],
+  frequency: ({ frequency, channel: { requirement } }, say) => {
+    const { pass, warn } = frequency.tolerance;
+    return [
+      say.range(say.words.bandNeeded, between(requirement.bandLow, requirement.bandHigh), 'Hz', inHertz),
+      say.range(say.words.spanAt(say.plain(pass, '%')), frequency.span, 'Hz', inHertz),
+      say.range(say.words.spanAt(say.plain(warn ?? pass, '%')), frequency.wide, 'Hz', inHertz),
+      say.number(say.words.resonance, frequency.mountedResonance, 'Hz'),
+    ];
+  },
 };
 
 /** All numbers of one channel, what each finding says, and the cautions that the row calls for. */
-export const detailOf = (check: ChannelCheck, limits: Limits): RowDetail => ({
+export const detailOf = (check: ChannelCheck, limits: Limits, language: Language): RowDetail => ({
   headlines: HEADLINES.map((name) => ({
     name,
     verdict: check[name].verdict,
-    lines: LINES[name](check),
-    sentences: findingsOf(check, limits, name).map(sentenceOf),
+    lines: LINES[name](check, new Say(language)),
+    sentences: findingsOf(check, limits, name).map((finding) => sentenceOf(finding, language)),
   })),
-  cautions: cautionsFor([check]).map(({ caution }) => caution),
+  cautions: cautionsFor([check], language).map(({ caution }) => caution),
 });

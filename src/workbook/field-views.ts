@@ -1,8 +1,11 @@
+import type { Language } from '../core/language';
 import { UNITS } from '../core/units';
 import { fieldsOf, TABLES, type Field, type TableName } from '../plan/fields';
 import { columnLetters } from './address';
 import type { FieldView } from './plan-view';
+import { fieldTitle } from '../plan/words/titles';
 import type { ColumnUse, Mapping, RecognisedTable } from './tables';
+import { SESSION_WORDS, type SessionWords } from './words';
 
 /** Fields without which no row of the table can be judged. */
 const NEEDED: Readonly<Record<TableName, readonly string[]>> = {
@@ -43,28 +46,30 @@ const evidenceOf = (
   said: boolean,
   readAs: string,
   candidates: readonly string[],
+  words: SessionWords,
 ): string => {
-  if (use && said) return `as you said${readAs}`;
-  if (use && use.confidence >= CERTAIN) return readAs.replace(/^; n/, 'N');
-  if (use) return `${use.evidence}, ${percent(use.confidence)}${readAs}`;
-  if (candidates.length > 0) return `Not sure enough: ${candidates.join(' or ')}?`;
-  return said ? 'not in this list, as you said' : 'no column found';
+  const aside = readAs && `; ${readAs}`;
+  if (use && said) return words.asYouSaid + aside;
+  if (use && use.confidence >= CERTAIN) return readAs.charAt(0).toUpperCase() + readAs.slice(1);
+  if (use) return `${use.evidence}, ${words.sure(Math.round(use.confidence * 100))}${aside}`;
+  if (candidates.length > 0) return words.notSure(candidates);
+  return said ? words.notHereAsSaid : words.noColumn;
 };
 
 const CERTAIN = 0.95;
-const percent = (confidence: number): string => `${Math.round(confidence * 100)} % sure`;
 
-const fieldView = (table: RecognisedTable, field: Field, mapping: Mapping): FieldView => {
+const fieldView = (table: RecognisedTable, field: Field, mapping: Mapping, language: Language): FieldView => {
+  const words = SESSION_WORDS[language];
   const use = table.columns.get(field.key);
   const candidates = table.unsure.get(field.key) ?? [];
   const said = mapping[table.table]?.fields?.[field.key] !== undefined;
-  const label = (column: number) => `${columnLetters(column)}: ${table.headings.get(column) || 'no heading'}`;
+  const label = (column: number) => `${columnLetters(column)}: ${table.headings.get(column) || words.noHeading}`;
   const unit = field.unit && UNITS[field.unit].label;
-  const readAs = use?.unitText && use.unit !== field.unit ? `; numbers are read in ${use.unitText}` : '';
+  const readAs = use?.unitText && use.unit !== field.unit ? words.readIn(use.unitText) : '';
   return {
     table: table.table,
     key: field.key,
-    title: field.title,
+    title: fieldTitle(field.table, field.key, language),
     unit: unit ?? '',
     needed: NEEDED[table.table].includes(field.key),
     column: use?.column,
@@ -74,6 +79,7 @@ const fieldView = (table: RecognisedTable, field: Field, mapping: Mapping): Fiel
       said,
       readAs,
       candidates.map(({ column }) => label(column)),
+      words,
     ),
     choices: [...table.headings.keys()].sort((a, b) => a - b).map((column) => ({ column, label: label(column) })),
   };
@@ -83,17 +89,22 @@ const fieldView = (table: RecognisedTable, field: Field, mapping: Mapping): Fiel
 export const fieldViews = (
   tables: Readonly<Partial<Record<TableName, RecognisedTable>>>,
   mapping: Mapping,
+  language: Language,
 ): FieldView[] =>
   TABLES.flatMap((name) => {
     const table = tables[name];
-    return table ? fieldsOf(name).map((field) => fieldView(table, field, mapping)) : [];
+    return table ? fieldsOf(name).map((field) => fieldView(table, field, mapping, language)) : [];
   });
 
 /** "Sensors on “Sensors”, mounts on “Mounts”": the lists that rows look things up in. */
-export const describeLists = (tables: Readonly<Partial<Record<TableName, RecognisedTable>>>): string => {
+export const describeLists = (
+  tables: Readonly<Partial<Record<TableName, RecognisedTable>>>,
+  language: Language,
+): string => {
+  const words = SESSION_WORDS[language];
   const lists = (['sensors', 'mounts', 'cables', 'inputs', 'limits'] as const).map((name) => {
     const table = tables[name];
-    return table ? `${name} from “${table.sheet}”` : `no ${name} list`;
+    return table ? words.listFrom(name, table.sheet) : words.noListOf(name);
   });
   const sentence = lists.join(', ');
   return `${sentence.charAt(0).toUpperCase()}${sentence.slice(1)}.`;

@@ -1,3 +1,4 @@
+import type { Language } from '../core/language';
 import { checkChannels, type ChannelCheck } from '../plan/check';
 import { cautionsFor } from '../plan/cautions';
 import { TABLES, type TableName } from '../plan/fields';
@@ -47,7 +48,11 @@ const placeOf = ({ place }: Misread, tables: RecognisedTables): Place | undefine
 };
 
 /** Reads the recognised tables as a plan and looks at all of it. */
-export const judgePlan = (tables: RecognisedTables, contentOf: (sheet: string) => SheetContent): JudgedPlan => {
+export const judgePlan = (
+  tables: RecognisedTables,
+  contentOf: (sheet: string) => SheetContent,
+  language: Language = 'en',
+): JudgedPlan => {
   const readings = TABLES.flatMap((name: TableName) => {
     const table = tables[name];
     return table ? [readingOf(table, contentOf(table.sheet))] : [];
@@ -66,9 +71,9 @@ export const judgePlan = (tables: RecognisedTables, contentOf: (sheet: string) =
     across: acrossRows(checks, limits)
       .filter(({ finding }) => finding.verdict !== 'PASS')
       .map(({ finding, rows }) => ({
-        text: sentenceOf(finding),
+        text: sentenceOf(finding, language),
         at: channels && { sheet: channels.sheet, row: rowOf(rows[0] ?? 0), column: nameColumn },
       })),
-    cautions: cautionsFor(checks).map(({ caution }) => caution),
+    cautions: cautionsFor(checks, language).map(({ caution }) => caution),
   };
 };

@@ -1,3 +1,4 @@
+import type { Language } from '../core/language';
 import { fieldByKey } from '../plan/fields';
 import type { PlanSource } from './choosing/what-if';
 import { isBlank, writeChecks } from './check';
@@ -12,11 +13,9 @@ import { limitRowsOf, recognise, type RecognisedTables, type SheetToRead } from 
 import { readResults, type Results } from './results';
 import type { PlanTables } from './row-sources';
 import type { Mapping, TableCorrection } from './tables';
+import { SESSION_WORDS } from './words';
 
 export const MAPPING_SETTING = 'channelwright.columns';
-
-export const NO_LIST =
-  'No channel list was found. Expected is a sheet with one row per channel under a heading row that names at least the channel, the sensor type, the levels, the band and the temperatures; units may stand in the headings.';
 
 /** What decides how tables are recognised, but for the cells themselves: sheets, their extent, headings, blank names. */
 const outlineOf = (sheets: readonly SheetToRead[], tables: RecognisedTables): string => {
@@ -46,7 +45,10 @@ export class PlanSession {
   private results?: Results;
   private judged?: JudgedPlan;
 
-  constructor(private readonly spreadsheet: Spreadsheet) {}
+  constructor(
+    private readonly spreadsheet: Spreadsheet,
+    private readonly language: Language = 'en',
+  ) {}
 
   get isChecked(): boolean {
     return this.results !== undefined;
@@ -63,7 +65,7 @@ export class PlanSession {
   }
 
   describeTables(): string {
-    return describeLists(this.tables);
+    return describeLists(this.tables, this.language);
   }
 
   /** Waits until the host has calculated what was just edited. */
@@ -92,7 +94,7 @@ export class PlanSession {
 
   /** Looks at the whole plan as read: cells that say nothing readable, rows taken together, cautions, details. */
   judge(): PlanView {
-    this.judged = this.tables.channels && judgePlan(this.tables, (sheet) => this.contentOf(sheet));
+    this.judged = this.tables.channels && judgePlan(this.tables, (sheet) => this.contentOf(sheet), this.language);
     return this.view();
   }
 
@@ -116,7 +118,7 @@ export class PlanSession {
   /** All that is known of the channel in this row of the sheet. */
   detail(row: number): RowDetail | undefined {
     const check = this.judged?.byRow.get(row);
-    return check && this.judged && detailOf(check, this.judged.limits);
+    return check && this.judged && detailOf(check, this.judged.limits, this.language);
   }
 
   /** Shows a channel's row: what was chosen for it, and our verdicts beside. */
@@ -147,8 +149,8 @@ export class PlanSession {
   private view(): PlanView {
     return {
       tables: this.planTables(),
-      trouble: this.tables.channels ? undefined : NO_LIST,
-      fields: fieldViews(this.tables, this.mapping),
+      trouble: this.tables.channels ? undefined : SESSION_WORDS[this.language].noList,
+      fields: fieldViews(this.tables, this.mapping, this.language),
       unread: this.judged?.unread ?? [],
       across: this.judged?.across ?? [],
       cautions: this.judged?.cautions ?? [],

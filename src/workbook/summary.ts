@@ -1,6 +1,7 @@
 import { fromSi } from '../core/units';
 import { VERDICTS, type Verdict } from '../core/verdict';
-import { cautionsFor, PLANNING_AID } from '../plan/cautions';
+import { cautionsFor } from '../plan/cautions';
+import { planningAid } from '../plan/words/cautions';
 import type { ChannelCheck } from '../plan/check';
 import { PURPOSES } from '../plan/fields';
 import type { Bound, Limits } from '../plan/limits';
@@ -196,7 +197,7 @@ export const summaryChanges = (
 ): readonly Change[] => {
   const lines: Line[] = [
     ['Check summary', `“${source}”: ${judged.byRow.size} channels, ${verdictCounts([...judged.byRow.values()])}`],
-    ['', PLANNING_AID],
+    ['', planningAid('en')],
   ];
   const looks: Change[] = [];
   const rules: MarkRule[] = [];

@@ -1,5 +1,5 @@
 import { UNITS } from '../core/units';
-import { PLANNING_AID } from '../plan/cautions';
+import { planningAid } from '../plan/words/cautions';
 import { fieldsOf, PURPOSES, type Field, type TableName } from '../plan/fields';
 import { DEFAULT_LIMITS } from '../plan/limits';
 import { limitLines } from './summary';
@@ -85,7 +85,7 @@ export const templateSheets = (): readonly TemplateSheet[] =>
 
 /** The sheet for what the tables cannot say: topic and text, the text to be filled in. */
 export const TEMPLATE_NOTES: readonly (readonly [topic: string, text: string])[] = [
-  ['Plan notes', PLANNING_AID],
+  ['Plan notes', planningAid('en')],
   ['Object', ''],
   ['Test and purpose', ''],
   ['Revision', ''],

@@ -1,5 +1,5 @@
 import { VERDICTS } from '../../core/verdict';
-import { PLANNING_AID } from '../../plan/cautions';
+import { planningAid } from '../../plan/words/cautions';
 import { LEGEND, limitLines, verdictCounts } from '../../workbook/summary';
 import { worstFirst } from '../../workbook/annotate';
 import type { PlanReport } from './judged';
@@ -27,7 +27,7 @@ export const markdownReport = (report: PlanReport): string => {
     '',
     `${report.rows.length} channels on “${shown(report.list)}”: ${verdictCounts(report.rows.map(({ check }) => check))}.`,
     '',
-    PLANNING_AID,
+    planningAid('en'),
     '',
     ...table(
       ['Channel', 'Point', 'Structure part', 'Verdict', 'Reason'],

@@ -1,5 +1,5 @@
 import { VERDICTS, type Verdict } from '../../core/verdict';
-import { PLANNING_AID } from '../../plan/cautions';
+import { planningAid } from '../../plan/words/cautions';
 import { verdictCounts } from '../../workbook/summary';
 import { worstFirst } from '../../workbook/annotate';
 import type { PlanReport, Row } from './judged';
@@ -51,7 +51,7 @@ export const textReport = (report: PlanReport, columns: number, pen: Pen): strin
     ...section(pen, 'Cautions', bulleted(report.cautions.map(({ title, text }) => `${title}. ${text}`))),
     ...section(pen, 'Done', bulleted(report.done)),
     '',
-    hanging('', PLANNING_AID, columns),
+    hanging('', planningAid('en'), columns),
     '',
   ].join('\n');
 };
