@@ -45,7 +45,7 @@ export const run = async (root: string): Promise<void> => {
     'Assignment, 1,000 channels by 200 types, in milliseconds; the ratio is to native HiGHS on the same model',
   );
   console.log(
-    '                               columns    state   native     Node  ratio   worker  ratio  longest frame',
+    '                               columns    state   native     Node  ratio   worker  ratio  longest frame    worker start',
   );
   try {
     for (const [i, { name, model, stated }] of built.entries()) {
@@ -57,7 +57,7 @@ export const run = async (root: string): Promise<void> => {
       const rival = 1000 * seconds;
       const cell = (n: number, width = 9) => String(Math.round(n)).padStart(width);
       const ratio = (n: number) => (n / rival).toFixed(1).padStart(7);
-      console.log(`  ${name.padEnd(28)}${cell(model.columns)}${cell(stated)}${cell(rival)}${cell(node)}${ratio(node)}${cell(worker.milliseconds)}${ratio(worker.milliseconds)}${cell(worker.longestFrame, 15)}`); // prettier-ignore
+      console.log(`  ${name.padEnd(28)}${cell(model.columns)}${cell(stated)}${cell(rival)}${cell(node)}${ratio(node)}${cell(worker.milliseconds)}${ratio(worker.milliseconds)}${cell(worker.longestFrame, 15)}${cell(worker.startMilliseconds, 16)}`); // prettier-ignore
       const costs = [cost, inNode.cost, worker.cost].map((value) => value?.toFixed(3));
       if (new Set(costs).size > 1) console.log(`    costs differ: ${costs.join(', ')}`);
     }

@@ -7,6 +7,7 @@ import { openSolverPage, solveInPage } from './solver-page';
 import { launch, startServer } from './workbench-page';
 
 const root = resolve(__dirname, '../..');
+jest.setTimeout(90_000);
 const GOAL = { unserved: 'none', costs: true } as const;
 
 describe('the solver in a worker of the page', () => {

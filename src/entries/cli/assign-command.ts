@@ -5,6 +5,8 @@ import { openFile, saveFile } from '../../adapters/xlsx/file-on-disk';
 import { worstVerdict } from '../../core/verdict';
 import { assignChannels } from '../../plan/assign/assign-channels';
 import type { Assignment } from '../../plan/assign/assignment';
+import { stillNamedWords } from '../../plan/assign/words';
+import type { Language } from '../../core/language';
 import { PARTS, stockOf } from '../../plan/choosing/candidate';
 import { readJsonPlan } from '../../plan/json-plan';
 import { describeMisread } from '../../plan/misread';
@@ -57,6 +59,7 @@ const writeCopy = async (
   output: string,
   parts: boolean,
   mapping: Mapping | undefined,
+  language: Language,
 ): Promise<readonly string[]> => {
   const { file, tables, contentOf, path } = plan;
   const { channels } = tables;
@@ -72,7 +75,7 @@ const writeCopy = async (
   const contentAfter = (sheet: string) => (sheet === channels.sheet ? filled : contentOf(sheet));
   const checked = writePlan({ ...plan, contentOf: contentAfter, judged: after.after }, { mapping, asValues: false });
   await saveFile(checked.file, output, { input: path });
-  return [...told, ...checked.told, `Wrote ${output}.`];
+  return [...told, ...stillNamedWords(assignment, language), ...checked.told, `Wrote ${output}.`];
 };
 
 const refuseOutput = async (path: string, output: string): Promise<void> => {
@@ -111,7 +114,7 @@ export const assignCommand = async (options: AssignCommandOptions, io: Io): Prom
       const found = await assignPlan(plan.judged, watched, nodeSolver);
       assignment = found;
       done.push(...plan.judged.unread.map(({ text }) => text));
-      if (output !== undefined && found.status === 'solved') done.push(...(await writeCopy(plan, found, output, options.parts, mapping))); // prettier-ignore
+      if (output !== undefined && found.status === 'solved') done.push(...(await writeCopy(plan, found, output, options.parts, mapping, asked.language))); // prettier-ignore
     }
     progress.done();
     if (json) {

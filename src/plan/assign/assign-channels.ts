@@ -17,6 +17,20 @@ import type { SolveOptions, Solver } from './solver';
 import { countStock, type StockCount } from './stock-pools';
 import { costTerms } from './terms';
 
+const NOTHING: Assignment = {
+  status: 'cancelled',
+  channels: [],
+  assigned: [],
+  unserved: [],
+  uses: [],
+  terms: [],
+  cost: 0,
+  isOptimal: false,
+  isFewest: false,
+  isUnlimited: false,
+  runs: 1,
+};
+
 /**
  * Gives the channels sensors from the stock, as many channels as can be and at the least cost, proven where time allows.
  * A cancelled or failed run assigns nothing.
@@ -30,18 +44,11 @@ export const assignChannels = async (
 ): Promise<Assignment> => {
   const { signal, onProgress, timeLimit } = options;
   const counted = countStock(stock.sensors, options);
-  const nothing = (status: Assignment['status']): Assignment => ({
+  const nothing = (status: Assignment['status']) => ({
+    ...NOTHING,
     status,
     channels,
-    assigned: [],
-    unserved: [],
-    uses: [],
-    terms: [],
-    cost: 0,
-    isOptimal: false,
-    isFewest: false,
     isUnlimited: counted.isUnlimited,
-    runs: 1,
   });
   const pairs = await judged(channels, stock, limits, options);
   if (!pairs) return nothing('cancelled');

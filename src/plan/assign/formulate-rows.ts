@@ -79,3 +79,7 @@ export const mixingRows = ({ mixing }: AssignProblem, classes: readonly SiteClas
     },
   };
 };
+
+export type StockRows = ReturnType<typeof stockRows>;
+export type InputRows = ReturnType<typeof inputRows>;
+export type MixingRows = ReturnType<typeof mixingRows>;

@@ -19,6 +19,7 @@ interface AssignWords {
   readonly nothingFits: (channel: string, nearest: string | undefined) => string;
   readonly notListed: (channel: string, name: string) => string;
   readonly noneLeft: (channel: string) => string;
+  readonly stillNamed: (list: string) => string;
   readonly unlimited: string;
   readonly objective: string;
   readonly terms: Readonly<Record<Term['term'], (count: string) => string>>;
@@ -52,6 +53,7 @@ const ASSIGN_WORDS: InLanguages<AssignWords> = {
       `${channel}: no type in the list is admissible here${nearest ? `; the nearest is ${nearest}` : ''}.`,
     notListed: (channel, name) => `${channel}: is to keep “${name}”, which the sensor list does not have.`,
     noneLeft: (channel) => `${channel}: all admissible sensors or inputs are in use.`,
+    stillNamed: (list) => `These got no sensor and keep the one they name, which may be in use elsewhere: ${list}.`,
     unlimited: 'The sensor list has no quantities: every type counts as available without limit.',
     objective: 'What the assignment keeps small, after as many channels as possible have a sensor:',
     terms: {
@@ -92,6 +94,8 @@ const ASSIGN_WORDS: InLanguages<AssignWords> = {
       `${channel}: kein Typ der Liste ist hier zulässig${nearest ? `; am nächsten kommt ${nearest}` : ''}.`,
     notListed: (channel, name) => `${channel}: soll „${name}“ behalten, das die Aufnehmerliste nicht hat.`,
     noneLeft: (channel) => `${channel}: alle zulässigen Aufnehmer oder Eingänge sind vergeben.`,
+    stillNamed: (list) =>
+      `Diese bekamen keinen Aufnehmer und behalten den genannten, der anderswo vergeben sein kann: ${list}.`,
     unlimited: 'Die Aufnehmerliste nennt keine Stückzahlen: jeder Typ zählt als unbegrenzt vorhanden.',
     objective: 'Was die Zuordnung klein hält, nachdem so viele Kanäle wie möglich einen Aufnehmer haben:',
     terms: {
@@ -132,6 +136,8 @@ const ASSIGN_WORDS: InLanguages<AssignWords> = {
       `${channel} : aucun type de la liste n’est admissible ici${nearest ? ` ; le plus proche est ${nearest}` : ''}.`,
     notListed: (channel, name) => `${channel} : doit garder « ${name} », que la liste de capteurs n’a pas.`,
     noneLeft: (channel) => `${channel} : tous les capteurs ou entrées admissibles sont pris.`,
+    stillNamed: (list) =>
+      `Celles-ci n’ont pas reçu de capteur et gardent celui qu’elles nomment, qui peut être pris ailleurs : ${list}.`,
     unlimited: 'La liste de capteurs n’indique aucune quantité : chaque type compte comme disponible sans limite.',
     objective: 'Ce que l’affectation garde petit, une fois servies autant de voies que possible :',
     terms: {
@@ -196,6 +202,12 @@ export const outcomeWords = (assignment: Assignment, language: Language = 'en'):
     isOptimal ? words.optimal : words.bestSoFar(gap === undefined ? undefined : `${numeral(100 * gap, 2, language)} %`),
     ...(isUnlimited ? [words.unlimited] : []),
   ];
+};
+
+/** Channels that got none but still name a sensor; empty when there are none. */
+export const stillNamedWords = ({ unserved, channels }: Assignment, language: Language = 'en'): readonly string[] => {
+  const ids = unserved.flatMap(({ channel }) => (channels[channel]!.named?.sensor === undefined ? [] : [channels[channel]!.id])); // prettier-ignore
+  return ids.length === 0 ? [] : [ASSIGN_WORDS[language].stillNamed(ids.join(', '))];
 };
 
 /** The cost and its parts in words, each with what it comes to. */
