@@ -13,6 +13,8 @@ import { COLUMNS, longList } from './long-list';
 
 interface Cost {
   readonly seconds: number;
+  /** Of the processor, which other work on the machine disturbs less. */
+  readonly processor: number;
   readonly megabytes: number;
 }
 
@@ -45,7 +47,8 @@ export const command = async (...args: string[]): Promise<void> => {
 
 /** Calls one of the two above in a process of its own, which says its peak of resident memory when it ends. */
 const cost = (work: 'copy' | 'command', ...args: string[]): Cost => {
-  const end = 'process.on("exit", () => writeSync(2, `peak ${process.resourceUsage().maxRSS}`))';
+  const used = 'const { maxRSS, userCPUTime, systemCPUTime } = process.resourceUsage()';
+  const end = `process.on("exit", () => { ${used}; writeSync(2, \`peak \${maxRSS} \${userCPUTime + systemCPUTime}\`); })`;
   const call = `(await import(${JSON.stringify(import.meta.url)})).${work}(...${JSON.stringify(args)})`;
   const script = `import { writeSync } from 'node:fs'; ${end}; await ${call};`;
   const started = performance.now();
@@ -54,17 +57,19 @@ const cost = (work: 'copy' | 'command', ...args: string[]): Cost => {
     stdio: ['ignore', 'ignore', 'pipe'],
   });
   const seconds = (performance.now() - started) / 1000;
-  const peak = /peak (\d+)$/.exec(stderr)?.[1];
+  const [, peak, processor] = /peak (\d+) (\d+)$/.exec(stderr) ?? [];
   // The command answers 0 to 2 with the worst verdict; from 3 on something went wrong.
   if (peak === undefined || status === null || status > 2) throw new Error(`${args.join(' ')}: ${status}: ${stderr}`);
-  return { seconds, megabytes: Number(peak) / 1024 };
+  return { seconds, processor: Number(processor) / 1e6, megabytes: Number(peak) / 1024 };
 };
 
-const row = (name: string, { seconds, megabytes }: Cost, rival?: Cost): string =>
-  `  ${name.padEnd(44)}${seconds.toFixed(1).padStart(8)} s${megabytes.toFixed(0).padStart(8)} MB` +
-  (rival
-    ? `${(seconds / rival.seconds).toFixed(1).padStart(8)}${(megabytes / rival.megabytes).toFixed(1).padStart(8)}`
-    : '');
+const row = (name: string, own: Cost, rival?: Cost): string => {
+  const ratios = rival
+    ? [own.seconds / rival.seconds, own.processor / rival.processor, own.megabytes / rival.megabytes]
+    : [];
+  const costs = `${own.seconds.toFixed(1).padStart(8)} s${own.processor.toFixed(1).padStart(8)} s${own.megabytes.toFixed(0).padStart(8)} MB`;
+  return `  ${name.padEnd(46)}${costs}  ${ratios.map((ratio) => ratio.toFixed(1).padStart(7)).join('')}`;
+};
 
 /** Checking a workbook file by the command, beside reading and copying it. */
 export const run = async (root: string): Promise<void> => {
@@ -74,7 +79,9 @@ export const run = async (root: string): Promise<void> => {
   const checked = (from: string, to: string, ...more: string[]): Cost =>
     cost('command', 'check', from, '-o', to, ...more);
   try {
-    console.log('Checking a workbook file with the command, each run in a process of its own; time and peak memory');
+    console.log(
+      'Checking a workbook file with the command, each run in a process of its own; time, processor time, peak memory',
+    );
     console.log(
       '"Read and copy" reads every sheet into values and packs every part anew; it judges and writes nothing.',
     );
@@ -84,7 +91,10 @@ export const run = async (root: string): Promise<void> => {
       const done = join(folder, `${rows}-checked.xlsx`);
       const values = join(folder, `${rows}-values.xlsx`);
       writeFileSync(plan, await longList(root, rows));
-      console.log(`${rows} rows by ${COLUMNS} columns, ${size(plan)}`.padEnd(46) + '    time    memory    ratios');
+      console.log(
+        `${rows} rows by ${COLUMNS} columns, ${size(plan)}`.padEnd(48) +
+          '    time processor    memory   ratios of the three',
+      );
       const rival = copied(plan);
       console.log(row('read and copy of the plan', rival));
       console.log(row('check -o, formulas and values', checked(plan, done), rival));
