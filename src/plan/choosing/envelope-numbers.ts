@@ -5,7 +5,7 @@ import { localised } from './candidate-words';
 
 /** A number with its unit to three digits, levels to a tenth of a dB. Small accelerations in µg, as elsewhere. */
 export const numberWords = (si: number, unit: UnitId, language: Language = 'en'): string => {
-  if (unit === 'dB') return localised(`${si.toFixed(1).replace('-', '−')} dB`, language);
+  if (unit === 'dB') return localised(`${String(Number(si.toFixed(1))).replace('-', '−')} dB`, language);
   return localised(unit === 'g' ? acceleration(si) : withUnit(si, unit), language);
 };
 

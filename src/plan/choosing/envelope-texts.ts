@@ -104,7 +104,7 @@ export interface Texts {
   readonly nothing: (name: string) => string;
   readonly anything: (name: string) => string;
   readonly askedBy: (fields: string) => string;
-  readonly limit: (name: string, number: string, origin: string) => string;
+  readonly limit: (words: string) => string;
   readonly without: (fields: string) => string;
   readonly atLoss: (loss: string) => string;
   readonly atMass: (mass: string, of: 'sensor' | 'heaviest allowed') => string;
@@ -125,7 +125,7 @@ export const TEXTS: InLanguages<Texts> = {
     nothing: (name) => `Nothing suffices: ${name}`,
     anything: (name) => `Anything will do: ${name}`,
     askedBy: (fields) => `asked by ${fields}`,
-    limit: (name, number, origin) => `limit: ${name} ${number} (${origin})`,
+    limit: (words) => `limit: ${words}`,
     without: (fields) => `stricter perhaps once known: ${fields}`,
     atLoss: (loss) => `stated at −${loss}`,
     atMass: (mass, of) => (of === 'sensor' ? `for its ${mass}` : `for the heaviest sensor that fits, ${mass}`),
@@ -144,7 +144,7 @@ export const TEXTS: InLanguages<Texts> = {
     nothing: (name) => `Nichts genügt: ${name}`,
     anything: (name) => `Jeder Wert genügt: ${name}`,
     askedBy: (fields) => `gefordert durch ${fields}`,
-    limit: (name, number, origin) => `Grenze: ${name} ${number} (${origin})`,
+    limit: (words) => `Grenze: ${words}`,
     without: (fields) => `womöglich strenger, sobald bekannt: ${fields}`,
     atLoss: (loss) => `angegeben bei −${loss}`,
     atMass: (mass, of) => (of === 'sensor' ? `für seine ${mass}` : `für den schwersten zulässigen Aufnehmer, ${mass}`),
@@ -164,7 +164,7 @@ export const TEXTS: InLanguages<Texts> = {
     nothing: (name) => `Rien ne suffit : ${name}`,
     anything: (name) => `Toute valeur convient : ${name}`,
     askedBy: (fields) => `demandé par ${fields}`,
-    limit: (name, number, origin) => `limite : ${name} ${number} (${origin})`,
+    limit: (words) => `limite : ${words}`,
     without: (fields) => `peut-être plus sévère une fois connu : ${fields}`,
     atLoss: (loss) => `donnée à −${loss}`,
     atMass: (mass, of) => (of === 'sensor' ? `pour ses ${mass}` : `pour le capteur le plus lourd admis, ${mass}`),

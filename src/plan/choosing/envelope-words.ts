@@ -55,13 +55,17 @@ const LIMIT_UNITS: Record<BoundLimit['name'], 'dB' | '1' | '%'> = {
   spanTolerance: '%',
 };
 
-const limitText = ({ limit }: EnvelopeBound, language: Language): string | undefined =>
-  limit &&
-  TEXTS[language].limit(
-    LIMIT_WORDS[language][limit.name],
-    numberWords(limit.pass, LIMIT_UNITS[limit.name], language),
-    originWords(limit.origin, language),
-  );
+/** "mass ratio 0.1 (default, no standard)"; undefined where no limit stands behind a bound. */
+export const limitWords = ({ limit }: EnvelopeBound, language: Language = 'en'): string | undefined => {
+  if (!limit) return undefined;
+  const number = numberWords(limit.pass, LIMIT_UNITS[limit.name], language);
+  return `${LIMIT_WORDS[language][limit.name]} ${number} (${originWords(limit.origin, language)})`;
+};
+
+const limitText = (bound: EnvelopeBound, language: Language): string | undefined => {
+  const words = limitWords(bound, language);
+  return words === undefined ? undefined : TEXTS[language].limit(words);
+};
 
 /** The origins this program gives itself are translated; what a person wrote stays. */
 const originWords = (origin: string, language: Language): string =>
