@@ -94,7 +94,7 @@ export const serve = (port = 0) =>
   });
 
 /** The address that manifest.xml names, with a certificate that Microsoft's tool makes for this machine and has it trust. */
-export const serveExcel = async (certificate) => {
+export const serveExcel = async (certificate, port = 3000) => {
   const { getHttpsServerOptions } = (await import('office-addin-dev-certs')).default;
   const server = createSecureServer(
     certificate ?? (await getHttpsServerOptions()),
@@ -102,7 +102,7 @@ export const serveExcel = async (certificate) => {
   );
   return new Promise((resolve, reject) => {
     server.once('error', reject);
-    server.listen(3000, 'localhost', () => resolve({ server, address: 'https://localhost:3000/' }));
+    server.listen(port, 'localhost', () => resolve({ server, address: `https://localhost:${server.address().port}/` }));
   });
 };
 

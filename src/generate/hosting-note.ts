@@ -39,6 +39,7 @@ Content policy: each page brings its own, in a meta element. If the server sets 
   taskpane.html                 must be allowed to load scripts from https://appsforoffice.microsoft.com and
                                 https://ajax.aspnetcdn.com (Office.js), and to be framed by Excel on the web:
                                 no X-Frame-Options, and frame-ancestors, if set, must name the hosts of your Excel
+  solver.js                     must be allowed to compile WebAssembly: script-src 'self' 'wasm-unsafe-eval'
   workbench.html and the rest   need nothing but ${origin}
 
 Upgrade

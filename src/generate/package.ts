@@ -27,8 +27,10 @@ export type Packaged =
 
 type Files = ReadonlyMap<string, Buffer>;
 
-/** What pages load by name from their own scripts, so that it must stay beside them. */
-const STAYS = /\.(html|xml|xlsx|svg)$/;
+/** What pages ask for by name, so that it must stay beside them. */
+const STAYS = /\.(html|xml|xlsx|svg|wasm)$|^solver\.js$/;
+/** The pane compares the list beside its page with the functions that it knows, to notice an old copy. */
+const ALSO_BESIDE = 'functions.json';
 const ICONS = /^assets\//;
 
 const filesBelow = (folder: string): string[] =>
@@ -86,9 +88,11 @@ const assemble = (dist: string, base: string, version: string): Map<string, Buff
     if (name === 'manifest.xml')
       files.set(name, Buffer.from(packagedManifest(content.toString('utf8'), base, version, moved)));
     else if (name.endsWith('.html')) files.set(name, Buffer.from(movedPage(content.toString('utf8'), moved)));
-    else if (/^functions(\.\w+)?\.json$/.test(name))
-      files.set(place, Buffer.from(content.toString('utf8').replaceAll('https://localhost:3000/', base)));
-    else files.set(place, content);
+    else if (/^functions(\.\w+)?\.json$/.test(name)) {
+      const list = Buffer.from(content.toString('utf8').replaceAll('https://localhost:3000/', base));
+      files.set(place, list);
+      if (name === ALSO_BESIDE) files.set(name, list);
+    } else files.set(place, content);
   }
   files.set('HOSTING.txt', Buffer.from(hostingNote(base, folder, version)));
   return files;

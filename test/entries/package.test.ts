@@ -32,6 +32,8 @@ const build = (name: string, more: Readonly<Record<string, string>> = {}): strin
     'functions.de.json': '{"functions":[{"id":"ONE","helpUrl":"https://localhost:3000/help.de.html#ONE"}]}',
     'functions.fr.json': '{}',
     'grid.css': 'body{}',
+    'solver.js': 'work();',
+    'highs.wasm': 'code',
     'demo-plan.xlsx': 'cells',
     '.built': 'a stamp',
     ...more,
@@ -124,6 +126,13 @@ describe('a package for a static host', () => {
       'functions.json',
       'grid.css',
     ]);
+  });
+
+  it('leaves beside the pages what they ask for by name', () => {
+    const beside = ['demo-plan.xlsx', 'solver.js', 'highs.wasm', 'functions.json'];
+    expect(beside.filter((name) => !existsSync(join(folder, 'first', name)))).toEqual([]);
+    const list = (path: string) => readFileSync(join(folder, 'first', path), 'utf8');
+    expect(list('functions.json')).toBe(list(`${bundleFolder('first')}/functions.json`));
   });
 
   it('is the same byte for byte when made again, archive included', () => {
