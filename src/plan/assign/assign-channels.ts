@@ -76,6 +76,7 @@ export const assignChannels = async (
   if (signal?.aborted) return nothing('cancelled');
   const isOverdue = (pool: number) => counted.pools[pool]!.isOverdue;
   const terms = costTerms(problem, answer, assigned, stock.sensors, isOverdue, weightsOf(options));
+  const cost = terms.reduce((sum, term) => sum + term.cost, 0);
   return {
     status: 'solved',
     channels,
@@ -84,10 +85,10 @@ export const assignChannels = async (
     uses: usesOf(problem, answer, stock, counted),
     shortage,
     terms,
-    cost: terms.reduce((sum, { cost }) => sum + cost, 0),
+    cost,
     isOptimal: found.isOptimal,
     isFewest: found.isFewest,
-    gap: found.isOptimal ? undefined : gapOf(found.cost, found.bound),
+    gap: found.isOptimal ? undefined : gapOf(cost, found.bound),
     isUnlimited: counted.isUnlimited,
     runs: problem.slots,
   };

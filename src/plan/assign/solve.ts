@@ -10,6 +10,7 @@ export interface SolvedAssignment {
   readonly isOptimal: boolean;
   /** True: no assignment leaves fewer channels out. */
   readonly isFewest: boolean;
+  /** As the solver counts; where it is not optimal the answer itself may cost less. */
   readonly cost: number;
   /** Proven lower bound of the cost, where it is known. */
   readonly bound?: number;
