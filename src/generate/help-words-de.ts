@@ -51,7 +51,7 @@ export const GERMAN: HelpWords = {
       '`#NV` – etwas Nötiges fehlt oder liegt außerhalb der Daten.',
       '`#ZAHL!` – einen solchen Wert gibt es nicht, etwa bei einem leeren Bereich.',
       '`#WERT!` – eine Zelle war nicht lesbar oder liegt außerhalb der Grenzen; die Meldung in Excel nennt Argument, Gelesenes und Erwartetes.',
-      '`#NAME?` – das Add-In ist nicht geladen: Aufgabenbereich öffnen, dann mit Strg+Alt+F9 neu berechnen.',
+      '`#NAME?` – das Add-In ist nicht geladen: Aufgabenbereich öffnen, dann mit Strg+Alt+F9 neu berechnen; Formeln, die so bleiben, schreibt „Abhilfe und Zustand“ neu.',
     ],
   },
   units: {

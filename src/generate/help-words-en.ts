@@ -45,7 +45,7 @@ export const ENGLISH: HelpWords = {
       '`#N/A` – something needed is missing or lies beyond the data.',
       '`#NUM!` – there is no such value, for example an empty span.',
       '`#VALUE!` – a cell could not be read or is out of bounds; Excel’s message says which argument, what was read and what was expected.',
-      '`#NAME?` – the add-in is not loaded: open its pane, then calculate again with Ctrl+Alt+F9.',
+      '`#NAME?` – the add-in is not loaded: open its pane, then calculate again with Ctrl+Alt+F9; formulas that stay so are written again under Remedies and state.',
     ],
   },
   units: {

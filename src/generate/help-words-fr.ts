@@ -45,7 +45,7 @@ export const FRENCH: HelpWords = {
       '`#N/A` – une donnée nécessaire manque ou se trouve hors des données.',
       '`#NOMBRE!` – une telle valeur n’existe pas, par exemple pour une bande vide.',
       '`#VALEUR!` – une cellule n’a pas pu être lue ou sort des bornes ; le message d’Excel nomme l’argument, ce qui a été lu et ce qui était attendu.',
-      '`#NOM?` – le complément n’est pas chargé : ouvrez son volet, puis recalculez avec Ctrl+Alt+F9.',
+      '`#NOM?` – le complément n’est pas chargé : ouvrez son volet, puis recalculez avec Ctrl+Alt+F9 ; celles qui restent ainsi se réécrivent sous « Remèdes et état ».',
     ],
   },
   units: {

@@ -72,7 +72,7 @@ export const INSTALL_WORDS: InLanguages<InstallWords> = {
         before:
           'Freeze first: without the add-in our columns keep their last values only until they are calculated again, then they show #NAME?.',
         steps: [
-          'Freeze: select our columns, copy, Paste Special, Values. Or from a shell: `channelwright check PLAN.xlsx -o FROZEN.xlsx --values`.',
+          'Freeze: in the pane, Remedies and state, Values instead of formulas, Make them values. Or from a shell: `channelwright check PLAN.xlsx -o FROZEN.xlsx --values`.',
           'Remove the add-in. Web: Home, Add-ins, More settings, remove it or clear the browser’s data. Windows: Home, Add-ins, right-click, Remove; delete the file from the share and the share from the catalogues. Mac: delete the file from the folder wef. Organisation: Integrated apps, Channelwright, Remove.',
         ],
         points: [
@@ -142,7 +142,7 @@ export const INSTALL_WORDS: InLanguages<InstallWords> = {
         before:
           'Zuerst einfrieren: Ohne das Add-In behalten unsere Spalten ihre letzten Werte nur, bis neu gerechnet wird; dann zeigen sie #NAME?.',
         steps: [
-          'Einfrieren: unsere Spalten markieren, kopieren, Inhalte einfügen, Werte. Oder in der Shell: `channelwright check PLAN.xlsx -o FEST.xlsx --values`.',
+          'Einfrieren: im Aufgabenbereich Abhilfe und Zustand, Werte statt Formeln, In Werte umwandeln. Oder in der Shell: `channelwright check PLAN.xlsx -o FEST.xlsx --values`.',
           'Add-In entfernen. Web: Start, Add-Ins, Weitere Einstellungen, entfernen oder die Daten des Browsers löschen. Windows: Start, Add-Ins, Rechtsklick, Entfernen; die Datei von der Freigabe und die Freigabe aus den Katalogen löschen. Mac: die Datei aus dem Ordner wef löschen. Organisation: Integrierte Apps, Channelwright, Entfernen.',
         ],
         points: [
@@ -212,7 +212,7 @@ export const INSTALL_WORDS: InLanguages<InstallWords> = {
         before:
           'Figez d’abord : sans le complément, nos colonnes ne gardent leurs dernières valeurs que jusqu’au prochain calcul, puis affichent #NOM?.',
         steps: [
-          'Figer : sélectionnez nos colonnes, copiez, Collage spécial, Valeurs. Ou en ligne de commande : `channelwright check PLAN.xlsx -o FIGE.xlsx --values`.',
+          'Figer : dans le volet, Remèdes et état, Des valeurs au lieu de formules, Convertir en valeurs. Ou en ligne de commande : `channelwright check PLAN.xlsx -o FIGE.xlsx --values`.',
           'Retirez le complément. Web : Accueil, Compléments, Plus de paramètres, retirez-le ou effacez les données du navigateur. Windows : Accueil, Compléments, clic droit, Supprimer ; effacez le fichier du partage et le partage des catalogues. Mac : effacez le fichier du dossier wef. Organisation : Applications intégrées, Channelwright, Supprimer.',
         ],
         points: [
