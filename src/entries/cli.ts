@@ -1,6 +1,6 @@
 import { parseArgs } from 'node:util';
 import { version } from '../../package.json';
-import { assignCommand } from './cli/assign-command';
+import { assignCommand, assignTyped } from './cli/assign-command';
 import { checkCommand } from './cli/check-command';
 import { evalCommand } from './cli/eval-command';
 import { functionsCommand } from './cli/functions-command';
@@ -88,25 +88,7 @@ const run = async (argv: readonly string[], io: Io): Promise<number> => {
         io,
       );
     case 'assign':
-      return assignCommand(
-        {
-          paths: positionals,
-          output: text('output'),
-          spare: text('spare'),
-          pinned: text('pinned'),
-          inputs: text('inputs'),
-          testEnd: text('test-end'),
-          allowWarn: isOn('allow-warn'),
-          allowIncomplete: isOn('allow-incomplete'),
-          roving: isOn('roving'),
-          parts: isOn('parts'),
-          time: text('time'),
-          language: text('language'),
-          json: isOn('json'),
-          mapping: text('mapping'),
-        },
-        io,
-      );
+      return assignCommand(assignTyped(positionals, text, isOn), io);
     case 'functions':
       return functionsCommand(isOn('json'), io, text('language'));
     case 'template':

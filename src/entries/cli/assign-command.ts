@@ -34,6 +34,28 @@ export interface AssignCommandOptions extends AssignTyped {
   readonly mapping?: string;
 }
 
+/** The options by the names that are typed. */
+export const assignTyped = (
+  paths: readonly string[],
+  text: (key: string) => string | undefined,
+  isOn: (key: string) => boolean,
+): AssignCommandOptions => ({
+  paths,
+  output: text('output'),
+  spare: text('spare'),
+  pinned: text('pinned'),
+  inputs: text('inputs'),
+  testEnd: text('test-end'),
+  allowWarn: isOn('allow-warn'),
+  allowIncomplete: isOn('allow-incomplete'),
+  roving: isOn('roving'),
+  parts: isOn('parts'),
+  time: text('time'),
+  language: text('language'),
+  json: isOn('json'),
+  mapping: text('mapping'),
+});
+
 /** A channel without a sensor cannot be judged, which counts as INCOMPLETE. */
 const statusOf = ({ status, assigned, unserved }: Assignment): number => {
   if (status !== 'solved') return STATUS.incomplete;
