@@ -1,4 +1,4 @@
-const { existsSync } = require('node:fs');
+const { existsSync, readdirSync, readFileSync } = require('node:fs');
 const path = require('node:path');
 const HtmlWebpackPlugin = require('html-webpack-plugin');
 const MiniCssExtractPlugin = require('mini-css-extract-plugin');
@@ -32,6 +32,31 @@ class CopyFiles {
           compilation.fileDependencies.add(file);
           compilation.emitAsset(to, new RawSource(await readFile(file)));
         }
+      });
+    });
+  }
+}
+
+/** Names the packages whose code is in the bundles, each with its licence, as most of them ask for. */
+class Licences {
+  apply(compiler) {
+    const { RawSource } = compiler.webpack.sources;
+    compiler.hooks.thisCompilation.tap('Licences', (compilation) => {
+      const stage = compiler.webpack.Compilation.PROCESS_ASSETS_STAGE_ADDITIONS;
+      compilation.hooks.processAssets.tap({ name: 'Licences', stage }, () => {
+        const folders = new Set();
+        for (const module of compilation.modules) {
+          const [folder] =
+            /^.*[\\/]node_modules[\\/](@[^\\/]+[\\/])?[^\\/]+/.exec(module.nameForCondition() ?? '') ?? [];
+          if (folder) folders.add(folder);
+        }
+        const parts = [...folders].map((folder) => {
+          const { name, version, license } = JSON.parse(readFileSync(path.join(folder, 'package.json'), 'utf8'));
+          const file = readdirSync(folder).find((entry) => /^licen[cs]e/i.test(entry));
+          const text = file ? readFileSync(path.join(folder, file), 'utf8').trim() : `Licence: ${license}`;
+          return `${name} ${version} (${license ?? 'see below'})\n\n${text.replaceAll('\r', '')}\n`;
+        });
+        compilation.emitAsset('third-party.txt', new RawSource(parts.sort().join(`\n${'-'.repeat(80)}\n\n`)));
       });
     });
   }
@@ -95,8 +120,10 @@ module.exports = {
       minify: false,
     }),
     new FromCatalogue(),
+    new Licences(),
     new CopyFiles([
       ['manifest.xml', 'manifest.xml'],
+      ['LICENSE', 'LICENSE.txt'],
       ...[16, 32, 64, 80].map((size) => [`assets/icons/icon-${size}.png`, `assets/icons/icon-${size}.png`]),
       ['assets/demo-plan.xlsx', 'demo-plan.xlsx'],
       ['assets/examples.xlsx', 'examples.xlsx'],

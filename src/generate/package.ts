@@ -28,7 +28,7 @@ export type Packaged =
 type Files = ReadonlyMap<string, Buffer>;
 
 /** What pages ask for by name, so that it must stay beside them. */
-const STAYS = /\.(html|xml|xlsx|svg|wasm)$|^solver\.js$/;
+const STAYS = /\.(html|xml|xlsx|svg|wasm|txt)$|^solver\.js$/;
 /** The pane compares the list beside its page with the functions that it knows, to notice an old copy. */
 const ALSO_BESIDE = 'functions.json';
 const ICONS = /^assets\//;

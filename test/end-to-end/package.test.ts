@@ -62,6 +62,16 @@ describe('the packaged build, at its address', () => {
     expect(beside).toEqual(['functions.json', 'highs.wasm', 'solver.js']);
   });
 
+  it('carries its licence and those of every package in its bundles', () => {
+    expect(readFileSync(join(out, 'LICENSE.txt'), 'utf8')).toContain('Apache License');
+    const notices = readFileSync(join(out, 'third-party.txt'), 'utf8').split(`\n${'-'.repeat(80)}\n\n`);
+    const names = notices.map((notice) => notice.split(' ')[0]);
+    expect(names).toEqual(expect.arrayContaining(['@univerjs/core', 'react', 'mathjs', 'highs', 'rxjs']));
+    const permissive =
+      /^\S+ \S+ \((MIT|Apache-2\.0|ISC|BSD-[23]-Clause|0BSD)\)|^\S+ \S+ \(see below\)\n\nApache License/;
+    expect(notices.filter((notice) => !permissive.test(notice)).map((notice) => notice.split('\n')[0])).toEqual([]);
+  });
+
   it('opens the workbench with the demo plan and checks it', async () => {
     const { page, foreign, errors } = await visit('workbench.html');
     const ready = '.cw-pane button.primary:not([disabled], [aria-disabled])';
