@@ -213,6 +213,9 @@ import { durationNeeded } from './trust/duration-needed';
 import { misalignmentLoss } from './trust/misalignment-loss';
 
 // choosing
+import { candidates } from './choosing/candidates';
+import { envelope } from './choosing/envelope';
+import { technology } from './choosing/technology';
 
 // text and units
 import { read } from './text/read';
@@ -437,6 +440,9 @@ export const FUNCTIONS: readonly AnyFunction[] = [
   misalignmentLoss,
 
   // choosing
+  candidates,
+  envelope,
+  technology,
 
   // text and units
   read,

@@ -125,5 +125,6 @@ export const QUESTIONS: readonly Question[] = [
     'CHECK VERDICT.ATLEAST VERDICT.ATMOST VERDICT.WORST VERDICT.THERMAL VERDICT.SPAN VERDICT.MODE VERDICT.RAMP REASON MISSING',
     '',
   ),
+  ask('which sensor type to take', 'CANDIDATES TECHNOLOGY', 'ENVELOPE'),
   ask('text and units', 'READ CONVERT', ''),
 ];
