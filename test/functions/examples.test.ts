@@ -61,7 +61,8 @@ describe('every declaration', () => {
     const root = `${__dirname}/../../src/functions`;
     const files = readdirSync(root)
       .filter((folder) => statSync(`${root}/${folder}`).isDirectory())
-      .flatMap((folder) => readdirSync(`${root}/${folder}`).map((file) => `${root}/${folder}/${file}`));
+      .flatMap((folder) => readdirSync(`${root}/${folder}`).map((file) => `${root}/${folder}/${file}`))
+      .filter((file) => file.endsWith('.ts'));
     const declared = files.flatMap((file) =>
       [...readFileSync(file, 'utf8').matchAll(/^\s*name: '([A-Z.]+)'/gm)].map((m) => m[1]),
     );
