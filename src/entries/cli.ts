@@ -2,9 +2,11 @@ import { parseArgs } from 'node:util';
 import { version } from '../../package.json';
 import { assignCommand, assignTyped } from './cli/assign-command';
 import { checkCommand } from './cli/check-command';
+import { CHOOSE_OPTIONS, chooseCommand, type ChooseValues } from './cli/choose-command';
 import { evalCommand } from './cli/eval-command';
 import { functionsCommand } from './cli/functions-command';
 import { CommandProblem, STATUS, usageProblem } from './cli/status';
+import { languageTyped, paperTyped } from './cli/typed-options';
 import { templateCommand } from './cli/template-command';
 import { processIo, type Io } from './cli/terminal';
 import { USAGE } from './cli/usage';
@@ -16,7 +18,17 @@ const TEXT = { type: 'string' } as const;
 
 /** Options by command. Plain words, each with one meaning everywhere. */
 const OPTIONS = {
-  check: { output: { ...TEXT, short: 'o' }, 'in-place': FLAG, values: FLAG, json: FLAG, report: TEXT, mapping: TEXT },
+  check: {
+    output: { ...TEXT, short: 'o' },
+    'in-place': FLAG,
+    values: FLAG,
+    json: FLAG,
+    report: TEXT,
+    mapping: TEXT,
+    language: TEXT,
+    paper: TEXT,
+    'all-plots': FLAG,
+  },
   assign: {
     output: { ...TEXT, short: 'o' },
     spare: TEXT,
@@ -32,6 +44,7 @@ const OPTIONS = {
     json: FLAG,
     mapping: TEXT,
   },
+  choose: CHOOSE_OPTIONS,
   eval: { json: FLAG },
   functions: { json: FLAG, language: TEXT },
   template: {},
@@ -58,7 +71,7 @@ const run = async (argv: readonly string[], io: Io): Promise<number> => {
     return STATUS.good;
   }
   if (!Object.hasOwn(OPTIONS, command))
-    throw usageProblem(`there is no command "${command}"; expected check, assign, eval, functions, template or help.`);
+    throw usageProblem(`there is no command "${command}"; expected check, choose, assign, eval, functions, template or help.`);
   if (rest.includes('--help') || rest.includes('-h')) {
     io.out(USAGE);
     return STATUS.good;
@@ -84,11 +97,16 @@ const run = async (argv: readonly string[], io: Io): Promise<number> => {
           json: isOn('json'),
           report: text('report'),
           mapping: text('mapping'),
+          language: languageTyped(text('language')),
+          paper: paperTyped(text('paper')),
+          plots: isOn('all-plots') ? 'all' : 'open',
         },
         io,
       );
     case 'assign':
       return assignCommand(assignTyped(positionals, text, isOn), io);
+    case 'choose':
+      return chooseCommand(positionals, values as ChooseValues, io);
     case 'functions':
       return functionsCommand(isOn('json'), io, text('language'));
     case 'template':

@@ -106,7 +106,7 @@ export const sumOf = (
 };
 
 /** A triaxial sensor fills several rows of one point but is mounted once. */
-const housingsOf = (checks: readonly ChannelCheck[]): ChannelCheck[] => {
+export const housingsOf = (checks: readonly ChannelCheck[]): ChannelCheck[] => {
   const axesLeft = new Map<string, number>();
   return checks.filter(({ channel }) => {
     const axes = channel.sensor?.axes ?? 1;

@@ -1,3 +1,4 @@
+import type { Language } from '../core/language';
 import { VERDICTS, type Verdict } from '../core/verdict';
 import type { ChannelCheck } from '../plan/check';
 import type { Finding } from '../plan/finding';
@@ -18,14 +19,14 @@ export const worstFirst = (a: { readonly verdict: Verdict }, b: { readonly verdi
   VERDICTS.indexOf(b.verdict) - VERDICTS.indexOf(a.verdict);
 
 /** Everything that keeps a channel from a plain PASS, worst first. A field that several headlines lack is told once. */
-export const reasonsOf = (check: ChannelCheck, limits: Limits): readonly Reason[] => {
+export const reasonsOf = (check: ChannelCheck, limits: Limits, language: Language = 'en'): readonly Reason[] => {
   const findings = findingsOf(check, limits).filter(({ verdict }) => verdict !== 'PASS');
   const gaps = findings.filter((finding) => finding.check === 'missing');
   const fields = [...new Set(gaps.flatMap((gap) => gap.fields))];
   const joined: Finding[] = gaps[0] ? [{ ...gaps[0], headline: undefined, fields }] : [];
   return [...findings.filter(({ check: kind }) => kind !== 'missing'), ...joined]
     .sort(worstFirst)
-    .map((finding) => ({ verdict: finding.verdict, sentence: sentenceOf(finding) }));
+    .map((finding) => ({ verdict: finding.verdict, sentence: sentenceOf(finding, language) }));
 };
 
 /** What a note on a verdict cell says. */

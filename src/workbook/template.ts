@@ -2,7 +2,7 @@ import { UNITS } from '../core/units';
 import { planningAid } from '../plan/words/cautions';
 import { fieldsOf, PURPOSES, type Field, type TableName } from '../plan/fields';
 import { DEFAULT_LIMITS } from '../plan/limits';
-import { limitLines } from './summary';
+import { limitLines } from './limit-lines';
 
 /** A column of an empty plan. */
 export interface TemplateColumn {

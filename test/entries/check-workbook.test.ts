@@ -202,12 +202,25 @@ describe('what check says', () => {
   it('goes into a report as well, Markdown or text', async () => {
     const { out } = await run(['check', DEMO, '--json', '--report', at('report.md')]);
     const report = readFileSync(at('report.md'), 'utf8');
-    expect(report.match(/^\| [^-|]+\|[^|]*\|[^|]*\| (PASS|WARN|FAIL|INCOMPLETE) \|/gm)).toHaveLength(287);
+    const all = report.slice(report.indexOf('## All channels'));
+    expect(all.match(/^\|.*\| (PASS|WARN|FAIL|INCOMPLETE) \|$/gm)).toHaveLength(287);
     expect(report).toContain('## Limits used');
     expect((JSON.parse(out) as { plans: { channels: unknown[] }[] }).plans[0]!.channels).toHaveLength(287);
     await run(['check', DEMO, '--report', at('report.txt')]);
     expect(readFileSync(at('report.txt'), 'utf8')).toContain('287 channels on “Channels”');
   });
+
+  it('goes into a page in the language and on the paper asked for', async () => {
+    await run(['check', DEMO, '--report', at('report.html'), '--language', 'de', '--paper', 'A3']);
+    const page = readFileSync(at('report.html'), 'utf8');
+    expect(page).toContain('<html lang="de">');
+    expect(page).toContain('size: A3 landscape');
+    expect(page).toContain('287 Kanäle, 33 FAIL');
+    expect(page).not.toContain(DEMO);
+    expect(await run(['check', DEMO, '--report', at('x.html'), '--language', 'xx'])).toMatchObject({ status: 64 });
+    expect(await run(['check', DEMO, '--report', at('x.html'), '--paper', 'B7'])).toMatchObject({ status: 64 });
+    expect(await run(['check', DEMO, DEMO, '--report', at('x.html')])).toMatchObject({ status: 64 });
+  }, 60_000);
 });
 
 describe('files that are not ours', () => {

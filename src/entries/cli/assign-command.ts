@@ -95,7 +95,10 @@ const writeCopy = async (
   const told: string[] = [`${changes.reduce((sum, { cells }) => sum + cells.length, 0)} cells were filled in.`];
   const filled = withCells(content, changes);
   const contentAfter = (sheet: string) => (sheet === channels.sheet ? filled : contentOf(sheet));
-  const checked = writePlan({ ...plan, contentOf: contentAfter, judged: after.after }, { mapping, asValues: false });
+  const checked = writePlan(
+    { ...plan, contentOf: contentAfter, judged: after.after },
+    { mapping, asValues: false, language },
+  );
   await saveFile(checked.file, output, { input: path });
   return [...told, ...stillNamedWords(assignment, language), ...checked.told, `Wrote ${output}.`];
 };

@@ -2,6 +2,8 @@ import { readFile, stat } from 'node:fs/promises';
 import { basename, extname, join } from 'node:path';
 import { openFile, saveFile } from '../../adapters/xlsx/file-on-disk';
 import { isTrusted } from '../../adapters/xlsx/trusted-maker';
+import type { Language } from '../../core/language';
+import type { Paper } from '../../workbook/report/html';
 import { cellAddress } from '../../workbook/address';
 import { HostProblem } from '../../workbook/port';
 import type { Mapping } from '../../workbook/tables';
@@ -9,11 +11,11 @@ import { plansAt, type PlanFile } from './find-plans';
 import { checkJsonFile } from './json-file';
 import { jsonOf, reportOf, worstOf, type PlanReport } from './judged';
 import { readMappingFile } from './mapping-file';
-import { markdownReport } from './markdown-report';
+import { reportFile } from './report-file';
 import { CommandProblem, STATUS, statusOfVerdict, usageProblem } from './status';
 import { Pen, Progress, type Io } from './terminal';
 import { textReport } from './text-report';
-import { checksOf, FUNCTION_NAMES, openPlan, placeOfRow } from './workbook-plan';
+import { checksOf, FUNCTION_NAMES, notesOf, openPlan, placeOfRow } from './workbook-plan';
 import { isCheckedCopy, writePlan } from './write-plan';
 import { writeWhole } from './write-file';
 
@@ -26,6 +28,11 @@ export interface CheckOptions {
   readonly json: boolean;
   readonly report?: string;
   readonly mapping?: string;
+  /** Of the report, the notes and the summary sheet. */
+  readonly language: Language;
+  readonly paper: Paper;
+  /** Channels that the page draws. */
+  readonly plots: 'open' | 'all';
 }
 
 interface Job extends PlanFile {
@@ -71,7 +78,7 @@ const refuseForeign = async (target: string, input: string): Promise<void> => {
 
 const checkWorkbook = async (
   { path, target }: Job,
-  { inPlace, asValues }: CheckOptions,
+  { inPlace, asValues, language }: CheckOptions,
   mapping?: Mapping,
 ): Promise<PlanReport> => {
   const plan = await openPlan(path, mapping);
@@ -82,7 +89,7 @@ const checkWorkbook = async (
       throw usageProblem(
         `${path}: several people share this workbook in the old way, with a log of changes that --in-place would bypass. Stop sharing it first, or write a copy with -o.`,
       );
-    const { file, told } = writePlan(plan, { mapping, asValues });
+    const { file, told } = writePlan(plan, { mapping, asValues, language });
     done.push(...told);
     if (!asValues && !isTrusted(await readFile(path))) done.push(UNTRUSTED);
     const backup = await saveFile(file, target, { input: path, inPlace });
@@ -103,7 +110,9 @@ const checkWorkbook = async (
         ),
         ...plan.advice.map((text) => `${path}: ${text}`),
       ],
+      notices: [...judged.unread, ...plan.advice.map((text) => ({ text }))],
       done,
+      report: { language, notes: notesOf(plan) },
     },
   );
 };
@@ -144,7 +153,7 @@ export const checkCommand = async (options: CheckOptions, io: Io): Promise<numbe
   for (const [i, job] of jobs.entries()) {
     progress.say(`Checking ${job.path}${jobs.length > 1 ? ` (${i + 1} of ${jobs.length})` : ''} …`);
     const report = await attempt(job.path, () =>
-      job.kind === 'json' ? checkJsonFile(job.path) : checkWorkbook(job, options, mapping),
+      job.kind === 'json' ? checkJsonFile(job.path, options.language) : checkWorkbook(job, options, mapping),
     );
     progress.done();
     if (!report) continue;
@@ -154,9 +163,7 @@ export const checkCommand = async (options: CheckOptions, io: Io): Promise<numbe
   }
   if (options.json) io.out(`${JSON.stringify({ plans: reports.map(jsonOf) }, null, 1)}\n`);
   if (options.report !== undefined && reports.length > 0) {
-    const isText = extname(options.report).toLowerCase() === '.txt';
-    const of = (report: PlanReport) => (isText ? textReport(report, 100, new Pen(false)) : markdownReport(report));
-    await writeWhole(options.report, reports.map(of).join('\n'));
+    await writeWhole(options.report, reportFile(options.report, reports, options));
   }
   for (const problem of problems) io.error(`channelwright: ${problem.message}\n`);
   return worstStatus([

@@ -1,3 +1,4 @@
+import type { Language } from '../../core/language';
 import { readFile } from 'node:fs/promises';
 import { checkChannels } from '../../plan/check';
 import { readJsonPlan } from '../../plan/json-plan';
@@ -26,7 +27,7 @@ export const parseJson = async (path: string, expected: string): Promise<unknown
 };
 
 /** Checks a JSON plan. What cannot be read is listed and counts as not known. */
-export const checkJsonFile = async (path: string): Promise<PlanReport> => {
+export const checkJsonFile = async (path: string, language: Language): Promise<PlanReport> => {
   const { plan, misreads } = readJsonPlan(await parseJson(path, 'a plan as JSON'));
   const unread = misreads.map(describeMisread);
   if (plan.channels.length === 0)
@@ -37,5 +38,10 @@ export const checkJsonFile = async (path: string): Promise<PlanReport> => {
       ].join('\n'),
     );
   const checks = checkChannels(plan.channels, plan.limits);
-  return reportOf(path, 'channels', checks, plan.limits, { unread, done: [] });
+  return reportOf(path, 'channels', checks, plan.limits, {
+    unread,
+    notices: unread.map((text) => ({ text })),
+    done: [],
+    report: { language },
+  });
 };

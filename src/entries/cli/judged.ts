@@ -6,8 +6,10 @@ import { jsonResult } from '../../plan/json-result';
 import type { Limits } from '../../plan/limits';
 import { acrossRows } from '../../plan/rules-across';
 import { sentenceOf } from '../../plan/sentence';
-import { limitLines } from '../../workbook/summary';
+import { limitLines } from '../../workbook/limit-lines';
 import { reasonsOf, worstFirst, type Reason } from '../../workbook/annotate';
+import type { Notice } from '../../workbook/plan-view';
+import { reportContent, type ReportContent, type ReportOptions } from '../../workbook/report/content';
 
 /** One channel as it is printed. */
 export interface Row {
@@ -31,6 +33,8 @@ export interface PlanReport {
   readonly cautions: readonly Caution[];
   /** Cells that say nothing readable, with their place. */
   readonly unread: readonly string[];
+  /** All that a report says, for the renderers that lay it out. */
+  readonly content: ReportContent;
   /** What was written, and what a person should know about it. */
   readonly done: readonly string[];
 }
@@ -41,7 +45,13 @@ export const reportOf = (
   list: string,
   checks: readonly ChannelCheck[],
   limits: Limits,
-  more: { readonly at?: (i: number) => string; readonly unread: readonly string[]; readonly done: readonly string[] },
+  more: {
+    readonly at?: (i: number) => string;
+    readonly unread: readonly string[];
+    readonly notices: readonly Notice[];
+    readonly done: readonly string[];
+    readonly report?: ReportOptions;
+  },
 ): PlanReport => ({
   path,
   list,
@@ -57,6 +67,7 @@ export const reportOf = (
     .sort(worstFirst),
   cautions: cautionsFor(checks).map(({ caution }) => caution),
   unread: more.unread,
+  content: reportContent({ checks, limits, unread: more.notices }, list, more.report ?? { language: 'en' }),
   done: more.done,
 });
 

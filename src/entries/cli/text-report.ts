@@ -1,6 +1,6 @@
 import { VERDICTS, type Verdict } from '../../core/verdict';
 import { planningAid } from '../../plan/words/cautions';
-import { verdictCounts } from '../../workbook/summary';
+import { verdictCounts } from '../../workbook/report/verdict-sections';
 import { worstFirst } from '../../workbook/annotate';
 import type { PlanReport, Row } from './judged';
 import { Pen, plainLine } from './terminal';

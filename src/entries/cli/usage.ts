@@ -5,8 +5,15 @@ export const USAGE = `channelwright: plan vibration measurement channels and pro
       --in-place                 write into the workbook itself; the old one is kept beside it as NAME.before-N.xlsx
       --values                   write values in place of formulas, for readers without the add-in
       --json                     print numbers, verdicts and reasons as JSON
-      --report FILE              write the report to FILE as well (Markdown, or plain text for a name in .txt)
+      --report FILE              write the report to FILE as well: a page to print (.html), plain text (.txt) or Markdown
+      --language LANG            of the report, the notes and the summary sheet: en, de or fr
+      --paper A4                 of the page: A4, A3 or letter; --all-plots draws every channel, not the open ones alone
       --mapping FILE             say which column holds what, as JSON
+  channelwright choose PLAN      rank the sensor list of one plan for its channels; where nothing fits, say what would help
+      --channel NAME             only this channel (may be given again); --group PART: only this structure part
+      --top N                    how many types to show (5); --order margin, mass or stock
+      --free                     let mounts, cables and inputs change that the rows name
+      --language LANG, --json, --mapping FILE
   channelwright assign PLAN      give the channels of one plan sensors from its sensor list, proven to be the best choice
       -o, --output OUT           write a copy with the sensors filled in, and check it; --parts: mounts, cables, inputs too
       --allow-warn               take types whose verdict is WARN where none PASSes; --allow-incomplete likewise
@@ -26,6 +33,8 @@ export const USAGE = `channelwright: plan vibration measurement channels and pro
 Without -o or --in-place nothing is written. A workbook keeps everything that is not ours.
 Exit status of check: 0 every channel PASS or WARN, 1 something FAILs, 2 something is INCOMPLETE (rows taken together
 count as well), 65 a plan cannot be read, 64 the command was not understood.
+
+Of choose: the same for the best type of each channel.
 
 A mapping names a table, and for each of its fields the heading of a column (or null for none):
   {"channels": {"sheet": "Test list", "headingRow": 4,

@@ -9,6 +9,7 @@ import { findOwnBlock } from '../../workbook/own-columns';
 import { judgePlan, type JudgedPlan } from '../../workbook/plan-of';
 import type { SheetContent } from '../../workbook/port';
 import { limitRowsOf, recognise, type RecognisedTables } from '../../workbook/recognise';
+import { isNotesSheet, NO_NOTES, readPlanNotes, type PlanNotes } from '../../workbook/report/plan-notes';
 import type { PlanTables } from '../../workbook/row-sources';
 import { MAPPING_SETTING } from '../../workbook/session';
 import { SESSION_WORDS } from '../../workbook/words';
@@ -124,3 +125,9 @@ export const placeOfRow = ({ tables: { channels } }: WorkbookPlan, row: number):
 export const checksOf = ({ judged }: WorkbookPlan): readonly (readonly [row: number, check: ChannelCheck])[] => [
   ...judged.byRow,
 ];
+
+/** What the workbook's own sheet of notes says: who made the plan, its state, its assumptions. */
+export const notesOf = ({ file, contentOf }: WorkbookPlan): PlanNotes => {
+  const sheet = file.sheets.find(({ name }) => isNotesSheet(name));
+  return sheet ? readPlanNotes(contentOf(sheet.name)) : NO_NOTES;
+};

@@ -1,3 +1,4 @@
+import type { Language } from '../../core/language';
 import type { FileChange, FileRowsChange } from '../../adapters/xlsx/changes';
 import { nodeCodec } from '../../adapters/xlsx/codec-node';
 import { openWorkbook, type WorkbookFile } from '../../adapters/xlsx/workbook-file';
@@ -14,8 +15,9 @@ import { rowValues } from '../../workbook/row-values';
 import { MAPPING_SETTING } from '../../workbook/session';
 import { inert, SUMMARY_SHEET, summaryChanges } from '../../workbook/summary';
 import type { Mapping } from '../../workbook/tables';
+import { reportContent } from '../../workbook/report/content';
 import { withHeights, withSummarySheet } from './summary-page';
-import { checksOf, FUNCTION_NAMES, placeOfRow, type WorkbookPlan } from './workbook-plan';
+import { checksOf, FUNCTION_NAMES, placeOfRow, type WorkbookPlan, notesOf } from './workbook-plan';
 
 /** Remembers which sheet is our summary, so that one of the user's with that name is never taken for it. */
 const SUMMARY_SETTING = 'channelwright.summary';
@@ -33,8 +35,9 @@ export const isCheckedCopy = (file: WorkbookFile): boolean => file.getSetting(SU
  */
 export const writePlan = (
   plan: WorkbookPlan,
-  { mapping, asValues }: { readonly mapping?: Mapping; readonly asValues: boolean },
+  options: { readonly mapping?: Mapping; readonly asValues: boolean; readonly language: Language },
 ): { readonly file: WorkbookFile; readonly told: readonly string[] } => {
+  const { mapping, asValues, language } = options;
   const { tables, contentOf, judged } = plan;
   const { channels } = tables;
   const content = contentOf(channels.sheet);
@@ -43,7 +46,7 @@ export const writePlan = (
   const values = once(rowValues(tables, column, contentOf));
   const changes = changesWith<FileChange>(tables, content, [rowsOf(plan, column, values, asValues)]);
   const told = disagreements(plan, (row) => values(row)[ownIndex('verdict')] ?? null);
-  const file = withSummary(plan, told);
+  const file = withSummary(plan, told, language);
   const verdictColumn = column + ownIndex('verdict');
   const notes = noteChanges(channels, verdictColumn, judged);
   const kept = editAround(file, [clearVerdicts(channels, verdictColumn), ...changes], notes);
@@ -75,14 +78,17 @@ export const writePlan = (
  * The workbook with its summary sheet filled, or as it is where none may be added. It is done first, while the large
  * sheets are still as they were: those are then copied, not packed again.
  */
-const withSummary = ({ file, tables, judged }: WorkbookPlan, told: string[]): WorkbookFile => {
+const withSummary = (plan: WorkbookPlan, told: string[], language: Language): WorkbookFile => {
+  const { file, tables, judged } = plan;
   const summary = summarySheet(file);
   const isThere = file.sheets.some(({ name }) => name === summary);
   const open = (bytes: Uint8Array) => openWorkbook(bytes, { codec: nodeCodec, functionNames: FUNCTION_NAMES });
   try {
     const page = isThere ? file : open(withSummarySheet(file.save(), summary));
     const before = isThere ? usedRange(file, summary) : undefined;
-    const changes = summaryChanges(summary, tables.channels.sheet, judged, before);
+    const reported = { checks: [...judged.byRow.values()], limits: judged.limits, unread: judged.unread };
+    const content = reportContent(reported, tables.channels.sheet, { language, notes: notesOf(plan) });
+    const changes = summaryChanges(summary, content, before);
     page.edit(changes);
     page.setSetting(SUMMARY_SETTING, JSON.stringify(summary));
     const cells = changes.flatMap((change) => (change.kind === 'cells' ? change.cells : []));

@@ -1,0 +1,126 @@
+import { countIn, markedIn, type Language } from '../../core/language';
+import { cautionsFor } from '../../plan/cautions';
+import type { ChannelCheck } from '../../plan/check';
+import type { Limits } from '../../plan/limits';
+import { inWords } from '../../plan/numbers-in-words';
+import { planningAid } from '../../plan/words/cautions';
+import { limitLines } from '../limit-lines';
+import { NO_NOTES, type Fact, type PlanNotes } from './plan-notes';
+import { groupedBy, type Line, type Section } from './section';
+import { supplySections } from './supply-sections';
+import { allChannels, verdictCounts, verdictSections, WORST_FIRST, type Reported } from './verdict-sections';
+import { REPORT_WORDS, type ReportWords } from './words';
+
+export interface ReportOptions {
+  readonly language: Language;
+  readonly notes?: PlanNotes;
+}
+
+/** Everything that a report of a plan says, for whoever lays it out: sheet, page or plain text. */
+export interface ReportContent {
+  readonly title: string;
+  /** How many channels, and how they were judged. */
+  readonly outcome: string;
+  readonly aid: string;
+  readonly facts: readonly (readonly [label: string, value: string])[];
+  /** Those that have something to say, in the order of reading. */
+  readonly sections: readonly Section[];
+  /** Every channel of the list, for reports that go without it. */
+  readonly channels: Section;
+}
+
+export const reportContent = (
+  reported: Reported,
+  source: string,
+  { language, notes = NO_NOTES }: ReportOptions,
+): ReportContent => {
+  const words = REPORT_WORDS[language];
+  const { checks } = reported;
+  const sections = [
+    ...verdictSections(reported, language),
+    ...supplySections(checks, language),
+    control(checks, words),
+    assumptions(checks, reported.limits, notes, language),
+    {
+      key: 'cautions',
+      ...words.cautions,
+      columns: [],
+      lines: cautionsFor(checks, language).map(({ caution }): Line => [caution.title, caution.text]),
+    },
+    limits(reported.limits, words),
+    {
+      key: 'legend',
+      ...words.legend,
+      columns: [],
+      lines: WORST_FIRST.map((verdict): Line => [verdict, words.meaning[verdict]]),
+      verdicts: 'names',
+    },
+  ] satisfies readonly Section[];
+  return {
+    title: words.title,
+    outcome: `${words.channels(countIn(checks.length, language), source)}, ${verdictCounts(checks, language)}`,
+    aid: planningAid(language),
+    facts: (Object.entries(words.facts) as [Fact, string][]).flatMap(([fact, label]) => {
+      const value = notes.facts[fact];
+      return value === undefined ? [] : [[label, value] as const];
+    }),
+    sections: sections.filter(({ lines }) => lines.length > 0),
+    channels: allChannels(reported, language),
+  };
+};
+
+const control = (checks: readonly ChannelCheck[], words: ReportWords): Section => {
+  const controls = checks.filter(({ channel }) => channel.role === 'control');
+  const parts = groupedBy(controls, ({ channel }) => channel.group?.trim() ?? '');
+  const passing = (of: readonly ChannelCheck[]) => of.filter(({ verdict }) => verdict === 'PASS').length;
+  return {
+    key: 'control',
+    ...words.control,
+    columns: [],
+    lines: [
+      ...[...parts].map(([part, of]): Line => [part || words.noPart, words.controlSome(of.length, passing(of))]),
+      ...(controls.length === 0 ? [['', words.controlNone]] : []),
+    ],
+  };
+};
+
+const assumptions = (
+  checks: readonly ChannelCheck[],
+  { referenceFrequency, calibrationTemperature }: Limits,
+  notes: PlanNotes,
+  language: Language,
+): Section => {
+  const { assumptions: title, assumed } = REPORT_WORDS[language];
+  const without = (key: 'purpose' | 'thermalTolerance' | 'referenceFrequency'): number =>
+    checks.filter(({ channel }) => channel.requirement[key] === undefined).length;
+  const said = (count: number, sentence: (count: number) => string): Line[] =>
+    count > 0 ? [['', sentence(count)]] : [];
+  const hertz = markedIn(inWords(referenceFrequency, 'Hz'), language);
+  return {
+    key: 'assumptions',
+    ...title,
+    columns: [],
+    lines: [
+      ...notes.assumptions.map(([topic, text]): Line => [topic, text]),
+      ...said(without('purpose'), assumed.purpose),
+      ...said(without('thermalTolerance'), assumed.tolerance),
+      ...said(without('referenceFrequency'), (count) => assumed.reference(count, hertz)),
+      ['', assumed.calibration(markedIn(inWords(calibrationTemperature, '°C'), language))],
+      ['', assumed.spares],
+    ],
+  };
+};
+
+const limits = (given: Limits, words: ReportWords): Section => ({
+  key: 'limits',
+  title: words.limits.title,
+  text: words.limits.text,
+  columns: ['PASS', 'WARN', words.limits.unit],
+  lines: limitLines(given).map(({ name, pass, warn, unit, origin, reason }): Line => [
+    words.limitNames[name] ?? name,
+    origin.includes('default') ? `${origin}: ${reason}` : origin,
+    pass,
+    warn,
+    unit,
+  ]),
+});
