@@ -1,4 +1,5 @@
 import type { InLanguages, Language } from '../../core/language';
+import { withUnit } from '../numbers-in-words';
 import type { Aim, Combination } from './candidate';
 
 /** What a plan asks of a channel, one short name for each check. */
@@ -53,3 +54,8 @@ export const marginWords = (dB: number | undefined, language: Language = 'en'): 
   const sign = rounded > 0 ? '+' : rounded < 0 ? '−' : '';
   return localised(`${sign}${Math.abs(rounded).toFixed(1)} dB`, language);
 };
+
+/** A gram is spelled out, for "g" is an acceleration. */
+const GRAM: InLanguages<string> = { en: 'gram', de: 'Gramm', fr: 'grammes' };
+export const massWords = (kg: number, language: Language): string =>
+  localised(withUnit(kg, 'gram'), language).replace(/gram$/, GRAM[language]);

@@ -1,8 +1,7 @@
 import type { InLanguages, Language } from '../../core/language';
-import type { UnitId } from '../../core/units';
 import { inWords, withUnit } from '../numbers-in-words';
 import type { Part } from './candidate';
-import { combinationWords, localised, marginWords } from './candidate-words';
+import { combinationWords, localised, marginWords, massWords } from './candidate-words';
 import type { Answer } from './relax-answers';
 import { shortFigure } from './relax-numbers';
 import type { Split } from './split';
@@ -80,8 +79,7 @@ const WORDS: InLanguages<Words> = {
 /** Number first, then what it takes. */
 export const answerSentence = (answer: Answer, language: Language = 'en'): string => {
   const words = WORDS[language];
-  const number = (si: number, unit: UnitId) => numberIn(language, si, unit);
-  const tolerance = (fraction: number) => `±${number(fraction, '%')}`;
+  const tolerance = (fraction: number) => `±${localised(withUnit(fraction, '%'), language)}`;
   switch (answer.kind) {
     case 'other part':
       return words.otherPart(
@@ -91,8 +89,8 @@ export const answerSentence = (answer: Answer, language: Language = 'en'): strin
       );
     case 'other point':
       return words.otherPoint(
-        number(answer.needed, 'gram'),
-        number(answer.localMass, 'gram'),
+        massWords(answer.needed, language),
+        massWords(answer.localMass, language),
         combinationWords(answer.fit.combination),
       );
     case 'correction':
@@ -103,19 +101,14 @@ export const answerSentence = (answer: Answer, language: Language = 'en'): strin
       );
     case 'without contact':
       return words.withoutContact(
-        number(answer.lightest, 'gram'),
-        answer.allowed > 0 ? number(answer.allowed, 'gram') : undefined,
+        massWords(answer.lightest, language),
+        answer.allowed > 0 ? massWords(answer.allowed, language) : undefined,
       );
     case 'two runs':
     case 'two sensors':
       return words.ranges(rangesText(answer.split, words, language));
   }
 };
-
-/** A gram is spelled out, for "g" is an acceleration. */
-const GRAM: InLanguages<string> = { en: 'gram', de: 'Gramm', fr: 'grammes' };
-const numberIn = (language: Language, si: number, unit: UnitId): string =>
-  localised(withUnit(si, unit), language).replace(/gram$/, GRAM[language]);
 
 const rangesText = (
   { sensors, low, high, overlap, linking, mayStay }: Split,
@@ -132,7 +125,7 @@ const rangesText = (
     top: inLanguage(shortFigure('highest level', low.channel.requirement.levelHigh ?? NaN)),
     from: inLanguage(shortFigure('lowest level', high.channel.requirement.levelLow ?? NaN)),
     narrower: low.narrower.map((kind) => (kind === 'one line' ? words.line : words.upTo(edge))),
-    mass: numberIn(language, linking.total, 'gram'),
+    mass: massWords(linking.total, language),
     ratio: inLanguage(inWords(linking.ratio, '1')),
     limit: inLanguage(inWords(linking.limit, '1')),
     stays: mayStay,

@@ -1,0 +1,117 @@
+import { worstVerdict, type Verdict } from '../../core/verdict';
+import { PARTS, stockOf } from '../../plan/choosing/candidate';
+import { rankCandidates } from '../../plan/choosing/rank';
+import { demandsOf } from '../../plan/choosing/rank-demands';
+import { CANDIDATE_ORDERS, type CandidateOrder } from '../../plan/choosing/rank-order';
+import { waysOut } from '../../plan/choosing/relax';
+import { joinName } from '../../plan/from-tables';
+import { readJsonPlan } from '../../plan/json-plan';
+import { describeMisread } from '../../plan/misread';
+import type { Channel, Plan } from '../../plan/model';
+import { HostProblem } from '../../workbook/port';
+import { chooseJson, chooseReport, type Choice, type ChooseReport } from './choose-report';
+import { kindOf } from './find-plans';
+import { parseJson } from './json-file';
+import { readMappingFile } from './mapping-file';
+import { CommandProblem, statusOfVerdict, usageProblem } from './status';
+import { Pen, Progress, type Io } from './terminal';
+import { languageTyped } from './typed-options';
+import { openPlan } from './workbook-plan';
+
+/** Options of the command as they are typed. */
+export const CHOOSE_OPTIONS = {
+  channel: { type: 'string', multiple: true },
+  group: { type: 'string' },
+  top: { type: 'string' },
+  order: { type: 'string' },
+  free: { type: 'boolean', default: false },
+  language: { type: 'string' },
+  json: { type: 'boolean', default: false },
+  mapping: { type: 'string' },
+} as const;
+export type ChooseValues = Readonly<Record<string, string | boolean | readonly (string | boolean)[] | undefined>>;
+
+const USUAL_TOP = 5;
+
+const topOf = (typed: string | undefined): number => {
+  if (typed === undefined) return USUAL_TOP;
+  const top = Number(typed);
+  if (!Number.isInteger(top) || top < 1) throw usageProblem(`--top ${typed}: expected a whole number from 1.`);
+  return top;
+};
+const orderOf = (typed: string | undefined): CandidateOrder => {
+  const order = CANDIDATE_ORDERS.find((known) => known === (typed ?? 'margin').toLowerCase());
+  if (!order) throw usageProblem(`--order ${typed}: expected ${CANDIDATE_ORDERS.join(', ')}.`);
+  return order;
+};
+
+interface Opened {
+  readonly plan: Plan;
+  readonly unread: readonly string[];
+}
+
+const open = async (path: string, mappingFile: string | undefined): Promise<Opened> => {
+  if (kindOf(path) === 'json') {
+    const { plan, misreads } = readJsonPlan(await parseJson(path, 'a plan as JSON'));
+    return { plan, unread: misreads.map(describeMisread) };
+  }
+  const mapping = mappingFile === undefined ? undefined : await readMappingFile(mappingFile);
+  const { judged } = await openPlan(path, mapping).catch((error: unknown) => {
+    if (error instanceof HostProblem) throw new CommandProblem(`${path}: ${error.message}`);
+    throw error;
+  });
+  return { plan: judged.plan, unread: judged.unread.map(({ text }) => text) };
+};
+
+/** The channels that are asked for; a name that the plan does not have is told instead of being left out. */
+const selected = (
+  { channels }: Plan,
+  path: string,
+  names: readonly string[] | undefined,
+  group: string | undefined,
+): readonly Channel[] => {
+  if (channels.length === 0) throw new CommandProblem(`${path}: the plan has no channels.`);
+  const isOneOf = (typed: string) => channels.some(({ id }) => joinName(id) === joinName(typed));
+  const unknown = names?.find((name) => !isOneOf(name));
+  if (unknown !== undefined) throw usageProblem(`--channel ${unknown}: ${path} has no channel of this name.`);
+  const wanted = names?.map(joinName);
+  const found = channels.filter(
+    (channel) =>
+      (!wanted || wanted.includes(joinName(channel.id))) &&
+      (group === undefined || joinName(channel.group ?? '') === joinName(group)),
+  );
+  if (found.length === 0) throw usageProblem(`--group ${group}: ${path} has no such channel in this structure part.`);
+  return found;
+};
+
+export const chooseCommand = async (paths: readonly string[], values: ChooseValues, io: Io): Promise<number> => {
+  const [path] = paths;
+  if (path === undefined || paths.length > 1) throw usageProblem('choose: name one plan: a workbook or a JSON plan.');
+  const text = (key: string) => values[key] as string | undefined;
+  const language = languageTyped(text('language'));
+  const top = topOf(text('top'));
+  const order = orderOf(text('order'));
+  const free = values['free'] === true ? PARTS : [];
+  const { plan, unread } = await open(path, text('mapping'));
+  const channels = selected(plan, path, values['channel'] as readonly string[] | undefined, text('group'));
+  const stock = stockOf(plan);
+  if (stock.sensors.length === 0) throw new CommandProblem(`${path}: no sensor list was found, or it has no rows.`);
+  const { limits } = plan;
+  const demands = demandsOf(channels);
+  const progress = new Progress(io);
+  const choices = demands.map((demand, i): Choice => {
+    progress.say(`Choosing for ${demand.channel.id} (${i + 1} of ${demands.length}) …`);
+    const own = demand.channels.map((place) => channels[place]!);
+    const { candidates } = rankCandidates(own, stock, limits, { order, free });
+    const isOpen = candidates[0]?.verdict !== 'PASS';
+    return { channels: own, candidates, ways: isOpen ? waysOut(demand.channel, stock, limits, { free }) : undefined };
+  });
+  progress.done();
+  const report: ChooseReport = { path, choices, limits, unread, top, language };
+  if (values['json'] === true) {
+    io.out(`${JSON.stringify(chooseJson(report), null, 1)}\n`);
+    for (const line of unread) io.error(`${line}\n`);
+  } else io.out(chooseReport(report, io.columns, new Pen(io.colour)));
+  const best = choices.map(({ candidates }): Verdict => candidates[0]?.verdict ?? 'INCOMPLETE');
+  return statusOfVerdict(worstVerdict(best));
+};
