@@ -1,8 +1,10 @@
 import { VERDICTS } from '../core/verdict';
+import type { BarChart } from './charts';
 import { VERDICT_COLOURS } from './check';
 import type { Change, MarkRule, RangeAddress } from './port';
 import type { ReportContent } from './report/content';
 import type { Line, Typed } from './report/section';
+import { CHART_ROWS, summaryCharts, type PlacedSection } from './summary-charts';
 
 export const SUMMARY_SHEET = 'Check summary';
 
@@ -16,25 +18,31 @@ const HEADING = { bold: true, ink: '#0f4c4a', ground: '#e6efee' } as const;
 export const inert = <T extends Typed | boolean>(typed: T): T | string =>
   typeof typed === 'string' && typed.startsWith('=') ? ` ${typed}` : typed;
 
-/** Fills the summary sheet; `before` is what it held until now. Nothing in it depends on the day, so equal plans give equal sheets. */
-export const summaryChanges = (
-  sheet: string,
-  content: ReportContent,
-  before: RangeAddress | undefined,
-): readonly Change[] => {
+/** What makes the summary sheet: changes to its cells, and the charts over them. */
+export interface SummaryPage {
+  readonly changes: readonly Change[];
+  readonly charts: readonly BarChart[];
+}
+
+/** The summary sheet; `before` is what it held until now. Nothing in it depends on the day, so equal plans give equal sheets. */
+export const summaryPage = (sheet: string, content: ReportContent, before: RangeAddress | undefined): SummaryPage => {
   const { title, outcome, aid, facts, sections } = content;
   const lines: Line[] = [[title, outcome], ['', aid], ...facts];
+  const placed: PlacedSection[] = [];
   const looks: Change[] = [];
   const rules: MarkRule[] = [];
   const block = (row: number, column: number, rows: number, columns: number) => ({ row, column, rows, columns });
   const look = (range: RangeAddress, given: Extract<Change, { kind: 'look' }>['look']) =>
     looks.push({ kind: 'look', sheet, range, look: given });
   look(block(0, 0, 1, WIDTH), { bold: true, ink: HEADING.ink });
+  const chartRow = lines.length + 1;
+  for (let n = 0; n <= CHART_ROWS; n++) lines.push([]);
   for (const section of sections) {
     const inColumns = section.verdicts === 'columns';
     lines.push([]);
     look(block(lines.length, 0, 1, WIDTH), HEADING);
     look(block(lines.length, 2, 1, WIDTH - 2), { align: inColumns ? 'center' : 'right' });
+    placed.push({ section, row: lines.length });
     lines.push([section.title, section.text, ...section.columns]);
     const at = lines.length;
     const rows = section.lines.length;
@@ -44,7 +52,7 @@ export const summaryChanges = (
     if (section.hasTotal) look(block(lines.length - 1, 0, 1, WIDTH), { bold: true });
   }
   const cells = lines.map((line) => SUMMARY_COLUMNS.map((_, i) => inert(line[i] === '' ? null : (line[i] ?? null))));
-  return [
+  const changes: readonly Change[] = [
     { kind: 'sheet', name: sheet },
     ...(before ? [{ kind: 'clear', sheet, range: before } as const] : []),
     { kind: 'cells', sheet, row: 0, column: 0, cells },
@@ -54,6 +62,7 @@ export const summaryChanges = (
     ...SUMMARY_COLUMNS.map((characters, column): Change => ({ kind: 'width', sheet, column, columns: 1, characters })),
     { kind: 'marks', sheet, rules },
   ];
+  return { changes, charts: summaryCharts(placed, chartRow, content.unit) };
 };
 
 const marks = (range: RangeAddress): MarkRule[] =>

@@ -124,6 +124,14 @@ export class Package {
     }
   }
 
+  /** True when a part was added, replaced or removed since the file was opened. */
+  get isChanged(): boolean {
+    return (
+      this.entries.size !== this.original.size ||
+      [...this.entries].some(([key, entry]) => this.original.get(key) !== entry)
+    );
+  }
+
   hadPart(name: string): boolean {
     return this.original.has(name.toLowerCase());
   }

@@ -24,6 +24,8 @@ export const reportFile = (
     return htmlReport(basename(report.path), report.content, { language, paper, plots, checks, limits: report.limits });
   }
   const of = (report: PlanReport) =>
-    ending === '.txt' ? textReport(report, TEXT_COLUMNS, new Pen(false)) : markdownReport(basename(report.path), report.content);
+    ending === '.txt'
+      ? textReport(report, TEXT_COLUMNS, new Pen(false))
+      : markdownReport(basename(report.path), report.content);
   return reports.map(of).join('\n');
 };

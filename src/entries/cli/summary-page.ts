@@ -1,4 +1,5 @@
 import { nodeCodec } from '../../adapters/xlsx/codec-node';
+import { putCharts } from '../../adapters/xlsx/chart-parts';
 import { FILE_LIMITS } from '../../adapters/xlsx/limits';
 import { Package } from '../../adapters/xlsx/package';
 import { Splice } from '../../adapters/xlsx/splice';
@@ -7,6 +8,7 @@ import { addSheet, stylesPart } from '../../adapters/xlsx/workbook-edit';
 import { findWorkbookPart, readWorkbookPart } from '../../adapters/xlsx/workbook-part';
 import { fromUtf8, utf8 } from '../../adapters/xlsx/xml-text';
 import { child, childrenOf, parseTree, tagName, type XmlElement } from '../../adapters/xlsx/xml-tree';
+import type { BarChart } from '../../workbook/charts';
 import { SUMMARY_COLUMNS } from '../../workbook/summary';
 import { wrap } from './wrap';
 
@@ -74,10 +76,19 @@ const POINTS_BESIDE = 2;
 /** A column that shows so many digits shows about a tenth more letters of running text. */
 const LETTERS_PER_DIGIT = 1.1;
 
-/** Gives the rows of the summary the height that their text needs: not every program works it out when it opens a file. */
-export const withHeights = (bytes: Uint8Array, name: string, cells: readonly (readonly unknown[])[]): Uint8Array => {
+/**
+ * Gives the rows of the summary the height that their text needs, for not every program works it out when it opens a
+ * file, and draws the charts. Returns the bytes as they were when nothing had to change.
+ */
+export const withHeightsAndCharts = (
+  bytes: Uint8Array,
+  name: string,
+  cells: readonly (readonly unknown[])[],
+  charts: readonly BarChart[],
+): Uint8Array => {
   const pkg = new Package(bytes, nodeCodec, FILE_LIMITS);
-  const { part } = readWorkbookPart(pkg, findWorkbookPart(pkg)).sheets.find((sheet) => sheet.name === name)!;
+  const { sheets, relationSpace } = readWorkbookPart(pkg, findWorkbookPart(pkg));
+  const { part } = sheets.find((sheet) => sheet.name === name)!;
   const root = parseTree(pkg.read(part), part);
   const splice = new Splice(pkg.read(part));
   for (const row of childrenOf(child(root, 'sheetData'), 'row')) {
@@ -88,8 +99,9 @@ export const withHeights = (bytes: Uint8Array, name: string, cells: readonly (re
     splice.setAttribute(row, 'customHeight', height && '1');
     splice.setAttribute(row, 'ht', height);
   }
-  if (splice.isEmpty) return bytes;
-  pkg.write(part, splice.apply());
+  if (!splice.isEmpty) pkg.write(part, splice.apply());
+  putCharts(pkg, name, part, charts, relationSpace);
+  if (!pkg.isChanged) return bytes;
   const saved = pkg.save();
   verifyFile(pkg, saved);
   return saved;

@@ -13,10 +13,10 @@ import { HostProblem, type Change } from '../../workbook/port';
 import { ROW_NUMBER } from '../../workbook/row-sources';
 import { rowValues } from '../../workbook/row-values';
 import { MAPPING_SETTING } from '../../workbook/session';
-import { inert, SUMMARY_SHEET, summaryChanges } from '../../workbook/summary';
+import { inert, SUMMARY_SHEET, summaryPage } from '../../workbook/summary';
 import type { Mapping } from '../../workbook/tables';
 import { reportContent } from '../../workbook/report/content';
-import { withHeights, withSummarySheet } from './summary-page';
+import { withHeightsAndCharts, withSummarySheet } from './summary-page';
 import { checksOf, FUNCTION_NAMES, placeOfRow, type WorkbookPlan, notesOf } from './workbook-plan';
 
 /** Remembers which sheet is our summary, so that one of the user's with that name is never taken for it. */
@@ -88,11 +88,11 @@ const withSummary = (plan: WorkbookPlan, told: string[], language: Language): Wo
     const before = isThere ? usedRange(file, summary) : undefined;
     const reported = { checks: [...judged.byRow.values()], limits: judged.limits, unread: judged.unread };
     const content = reportContent(reported, tables.channels.sheet, { language, notes: notesOf(plan) });
-    const changes = summaryChanges(summary, content, before);
+    const { changes, charts } = summaryPage(summary, content, before);
     page.edit(changes);
     page.setSetting(SUMMARY_SETTING, JSON.stringify(summary));
     const cells = changes.flatMap((change) => (change.kind === 'cells' ? change.cells : []));
-    return open(withHeights(page.save(), summary, cells));
+    return open(withHeightsAndCharts(page.save(), summary, cells, charts));
   } catch (error) {
     if (!(error instanceof HostProblem) || error.code !== 'protected') throw error;
     told.push(`${error.message} The channel list was checked without it.`);

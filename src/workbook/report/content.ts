@@ -22,6 +22,8 @@ export interface ReportContent {
   /** How many channels, and how they were judged. */
   readonly outcome: string;
   readonly aid: string;
+  /** What counts count. */
+  readonly unit: string;
   readonly facts: readonly (readonly [label: string, value: string])[];
   /** Those that have something to say, in the order of reading. */
   readonly sections: readonly Section[];
@@ -60,6 +62,7 @@ export const reportContent = (
     title: words.title,
     outcome: `${words.channels(countIn(checks.length, language), source)}, ${verdictCounts(checks, language)}`,
     aid: planningAid(language),
+    unit: words.sensors.channels,
     facts: (Object.entries(words.facts) as [Fact, string][]).flatMap(([fact, label]) => {
       const value = notes.facts[fact];
       return value === undefined ? [] : [[label, value] as const];
