@@ -14,7 +14,7 @@ export const envelope: Translations = {
   'Which sensing elements and outputs stay admissible at each row of a channel list, and why the others fall.':
     'Quels éléments sensibles et quelles sorties restent admissibles à chaque ligne d’une liste de voies, et pourquoi les autres sont écartés.',
   'What else holds, separated by semicolons: hard impact, integrated, several earths, immersion, vacuum, radiation, explosive atmosphere, magnetic field.':
-    'Ce qui vaut en outre, séparé par des points-virgules, en ces mots anglais : hard impact (choc dur), integrated (signal intégré), several earths (plusieurs terres), immersion (sous l’eau), vacuum (vide), radiation (rayonnement), explosive atmosphere (atmosphère explosive), magnetic field (champ magnétique).',
+    'Ce qui vaut en outre, séparé par « ; » : hard impact (choc dur), integrated (intégré), several earths (plusieurs terres), immersion, vacuum (vide), radiation, explosive atmosphere, magnetic field (champ magnétique).',
   'Directions measured at the point.': 'Directions mesurées au point.',
   'Duration of a single shock.': 'Durée d’un choc isolé.',
   'Rate at which the temperature changes.': 'Vitesse à laquelle la température change.',

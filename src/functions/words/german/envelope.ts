@@ -14,7 +14,7 @@ export const envelope: Translations = {
   'Which sensing elements and outputs stay admissible at each row of a channel list, and why the others fall.':
     'Welche Wandlerelemente und Ausgänge in jeder Zeile einer Kanalliste zulässig bleiben, und warum die anderen ausscheiden.',
   'What else holds, separated by semicolons: hard impact, integrated, several earths, immersion, vacuum, radiation, explosive atmosphere, magnetic field.':
-    'Was sonst gilt, durch Semikolon getrennt, in diesen englischen Wörtern: hard impact (harter Stoß), integrated (wird integriert), several earths (mehrere Erdungen), immersion (unter Wasser), vacuum (Vakuum), radiation (Strahlung), explosive atmosphere (explosionsfähige Atmosphäre), magnetic field (Magnetfeld).',
+    'Was sonst gilt, mit Semikolon: hard impact (harter Stoß), integrated, several earths (mehrere Erden), immersion (unter Wasser), vacuum, radiation (Strahlung), explosive atmosphere (explosionsfähig), magnetic field (Magnetfeld).',
   'Directions measured at the point.': 'Richtungen, die an dem Punkt gemessen werden.',
   'Duration of a single shock.': 'Dauer eines einzelnen Stoßes.',
   'Rate at which the temperature changes.': 'Geschwindigkeit, mit der sich die Temperatur ändert.',
