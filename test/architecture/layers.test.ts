@@ -16,7 +16,7 @@ const ALLOWED: Readonly<Record<string, readonly string[]>> = {
   'adapters/office': ['core', 'plan', 'functions', 'engine', 'workbook'],
   'adapters/embedded': ['core', 'plan', 'functions', 'engine', 'workbook'],
   'adapters/solver': ['core', 'plan'],
-  'adapters/xlsx': ['core', 'plan', 'functions', 'engine', 'workbook'],
+  'adapters/xlsx': ['core', 'plan', 'plots', 'functions', 'engine', 'workbook'],
   generate: ['core', 'plan', 'functions', 'engine', 'workbook', 'adapters/xlsx', 'adapters/embedded'],
   entries: [
     'core',

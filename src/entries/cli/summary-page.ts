@@ -100,7 +100,7 @@ export const withHeightsAndCharts = (
     splice.setAttribute(row, 'ht', height);
   }
   if (!splice.isEmpty) pkg.write(part, splice.apply());
-  putCharts(pkg, name, part, charts, relationSpace);
+  putCharts(pkg, { name, part, relationSpace }, charts);
   if (!pkg.isChanged) return bytes;
   const saved = pkg.save();
   verifyFile(pkg, saved);
