@@ -28,6 +28,7 @@ const OPTIONS = {
     language: TEXT,
     paper: TEXT,
     'all-plots': FLAG,
+    sheet: TEXT,
   },
   assign: {
     output: { ...TEXT, short: 'o' },
@@ -71,7 +72,9 @@ const run = async (argv: readonly string[], io: Io): Promise<number> => {
     return STATUS.good;
   }
   if (!Object.hasOwn(OPTIONS, command))
-    throw usageProblem(`there is no command "${command}"; expected check, choose, assign, eval, functions, template or help.`);
+    throw usageProblem(
+      `there is no command "${command}"; expected check, choose, assign, eval, functions, template or help.`,
+    );
   if (rest.includes('--help') || rest.includes('-h')) {
     io.out(USAGE);
     return STATUS.good;
@@ -100,6 +103,7 @@ const run = async (argv: readonly string[], io: Io): Promise<number> => {
           language: languageTyped(text('language')),
           paper: paperTyped(text('paper')),
           plots: isOn('all-plots') ? 'all' : 'open',
+          sheets: (text('sheet') ?? '').split(',').filter((name) => name.trim() !== ''),
         },
         io,
       );

@@ -1,6 +1,14 @@
 import type { InLanguages, Language } from '../core/language';
 import { UNITS, type UnitId } from '../core/units';
-import { isCellError, type AnyFunction, type ArgSpec, type Block, type Cell, type Example } from './define';
+import {
+  isCellError,
+  type AnyFunction,
+  type ArgSpec,
+  type Block,
+  type Cell,
+  type Example,
+  type Source,
+} from './define';
 import { ENGLISH, type Wording } from './words/wording';
 
 /** How arguments and results are said in words, for every place that shows help. */
@@ -144,3 +152,10 @@ export const argumentText = (arg: Example['args'][number]): string =>
 /** The example as it is typed into a cell, without the leading equals sign: "CHAN.MASS.SHIFT(0.02)". */
 export const exampleFormula = (fullName: string, example: Example): string =>
   `${fullName}(${example.args.map(argumentText).join(',')})`;
+
+/** Where a function's equation comes from, in words. */
+export const sourceText = (source: Source): string => {
+  if (source.kind === 'derivation') return `derived from ${source.from}`;
+  if (source.kind === 'practice') return source.note;
+  return `${source.cite}, ${source.locator}${source.read === 'from memory' ? ' (from memory)' : ''}`;
+};

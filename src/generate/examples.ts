@@ -2,7 +2,7 @@ import { callFunction } from '../engine/call';
 import { describeIssue } from '../engine/messages';
 import type { AnyFunction, Block, Cell, Example } from '../functions/define';
 import { exampleFormula, resultUnitOf } from '../functions/describe';
-import { sourceText } from './reference';
+import { sourceText } from '../functions/describe';
 
 /** One worked example of a worksheet function, with what the program answers to it. */
 export interface WorkedExample {

@@ -3,7 +3,8 @@ import type { AnyFunction, ArgSpec } from '../functions/define';
 import { blankOf, exampleFormula, limitsOf, resultUnitOf, signatureOf, unitOf } from '../functions/describe';
 import type { Wording } from '../functions/words/wording';
 import { HELP_WORDS, type HelpWords } from './help-words';
-import { shown, sourceText } from './reference';
+import { sourceText } from '../functions/describe';
+import { shown } from './reference';
 import { code, html, linked, paragraphs, points, staticPage, steps } from './static-page';
 
 const EXAMPLES_SHOWN = 2;

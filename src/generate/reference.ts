@@ -1,6 +1,14 @@
-import type { AnyFunction, ArgSpec, Example, Source } from '../functions/define';
+import type { AnyFunction, ArgSpec, Example } from '../functions/define';
 import { QUESTIONS } from '../functions/questions';
-import { blankOf, exampleFormula, limitsOf, resultUnitOf, signatureOf, unitOf } from '../functions/describe';
+import {
+  blankOf,
+  exampleFormula,
+  limitsOf,
+  resultUnitOf,
+  signatureOf,
+  sourceText,
+  unitOf,
+} from '../functions/describe';
 
 export const START = '<!-- function reference: made by npm run generate -->';
 export const END = '<!-- end of function reference -->';
@@ -13,12 +21,6 @@ const html = (text: string): string =>
     .replaceAll('|', '&#124;')
     .replaceAll('*', '&#42;');
 const code = (text: string): string => `<code>${html(text)}</code>`;
-
-export const sourceText = (source: Source): string => {
-  if (source.kind === 'derivation') return `derived from ${source.from}`;
-  if (source.kind === 'practice') return source.note;
-  return `${source.cite}, ${source.locator}${source.read === 'from memory' ? ' (from memory)' : ''}`;
-};
 
 const kindOf = (spec: ArgSpec): string =>
   ({ list: ' (list)', curve: ' (curve)', block: ' (range)', cell: ' (cell)', text: '', choice: '', quantity: '' })[

@@ -65,5 +65,5 @@ export const summaryPage = (sheet: string, content: ReportContent, before: Range
   return { changes, charts: summaryCharts(placed, chartRow, content.unit) };
 };
 
-const marks = (range: RangeAddress): MarkRule[] =>
+export const marks = (range: RangeAddress): MarkRule[] =>
   VERDICTS.map((verdict) => ({ range, equals: verdict, ...VERDICT_COLOURS[verdict] }));

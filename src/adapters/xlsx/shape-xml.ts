@@ -15,6 +15,7 @@ const COLOUR: Readonly<Record<Tone, string>> = {
   fail: 'B23A0E',
   incomplete: '5A5A58',
 };
+const PAPER = '<a:solidFill><a:srgbClr val="FFFEFB"/></a:solidFill>';
 const fill = (tone: Tone): string => `<a:solidFill><a:srgbClr val="${COLOUR[tone]}"/></a:solidFill>`;
 const stroke = (tone: Tone, pixels: number, dashed = false): string =>
   `<a:ln w="${emu(pixels)}">${fill(tone)}${dashed ? '<a:prstDash val="sysDash"/>' : ''}</a:ln>`;
@@ -60,7 +61,7 @@ const textShape = (id: number, mark: Extract<Mark, { kind: 'text' }>): string =>
     place({ x: left, y: y - TEXT_SIZE, width, height: TEXT_SIZE + 4 }) +
     '<a:prstGeom prst="rect"><a:avLst/></a:prstGeom><a:noFill/><a:ln><a:noFill/></a:ln>';
   const size = `sz="${Math.round(POINTS * 100)}" b="${bold ? 1 : 0}"`;
-  const run = `<a:r><a:rPr lang="en-GB" ${size}>${fill(tone)}</a:rPr><a:t>${escapeXml(text)}</a:t></a:r>`;
+  const run = `<a:r><a:rPr lang="en-GB" ${size}>${fill(tone)}<a:latin typeface="Calibri"/></a:rPr><a:t>${escapeXml(text)}</a:t></a:r>`;
   const body =
     '<xdr:txBody><a:bodyPr vertOverflow="overflow" horzOverflow="overflow" wrap="none" lIns="0" tIns="0" rIns="0" bIns="0"/>' +
     `<a:p><a:pPr algn="${ALIGN[anchor]}"/>${run}</a:p></xdr:txBody>`;
@@ -89,7 +90,9 @@ export const plotShape = ({ width, height, title, inWords, marks }: Plot, id: nu
   return [
     `<xdr:grpSp><xdr:nvGrpSpPr><xdr:cNvPr id="${id}" name="${escapeAttribute(name)}" descr="${about}"/><xdr:cNvGrpSpPr/></xdr:nvGrpSpPr>`,
     `<xdr:grpSpPr><a:xfrm><a:off x="0" y="0"/><a:ext ${size}/><a:chOff x="0" y="0"/><a:chExt ${size}/></a:xfrm></xdr:grpSpPr>`,
-    ...marks.map((mark, i) => markXml(mark, id * 1000 + i)),
+    // The lines of the cells behind would cross the drawing.
+    shape(id * 1000, `${place({ x: 0, y: 0, width, height })}<a:prstGeom prst="rect"><a:avLst/></a:prstGeom>${PAPER}<a:ln><a:noFill/></a:ln>`), // prettier-ignore
+    ...marks.map((mark, i) => markXml(mark, id * 1000 + i + 1)),
     '</xdr:grpSp>',
   ].join('');
 };

@@ -7,6 +7,7 @@ import type { Paper } from '../../workbook/report/html';
 import { cellAddress } from '../../workbook/address';
 import { HostProblem } from '../../workbook/port';
 import type { Mapping } from '../../workbook/tables';
+import { withChannelSheets } from './channel-sheets';
 import { plansAt, type PlanFile } from './find-plans';
 import { checkJsonFile } from './json-file';
 import { jsonOf, reportOf, worstOf, type PlanReport } from './judged';
@@ -31,6 +32,8 @@ export interface CheckOptions {
   /** Of the report, the notes and the summary sheet. */
   readonly language: Language;
   readonly paper: Paper;
+  /** Channels that get a sheet of their own. */
+  readonly sheets: readonly string[];
   /** Channels that the page draws. */
   readonly plots: 'open' | 'all';
 }
@@ -78,7 +81,7 @@ const refuseForeign = async (target: string, input: string): Promise<void> => {
 
 const checkWorkbook = async (
   { path, target }: Job,
-  { inPlace, asValues, language }: CheckOptions,
+  { inPlace, asValues, language, sheets }: CheckOptions,
   mapping?: Mapping,
 ): Promise<PlanReport> => {
   const plan = await openPlan(path, mapping);
@@ -89,7 +92,8 @@ const checkWorkbook = async (
       throw usageProblem(
         `${path}: several people share this workbook in the old way, with a log of changes that --in-place would bypass. Stop sharing it first, or write a copy with -o.`,
       );
-    const { file, told } = writePlan(plan, { mapping, asValues, language });
+    const { file: checked, told } = writePlan(plan, { mapping, asValues, language });
+    const file = withChannelSheets(checked, plan, sheets, language);
     done.push(...told);
     if (!asValues && !isTrusted(await readFile(path))) done.push(UNTRUSTED);
     const backup = await saveFile(file, target, { input: path, inPlace });
@@ -130,6 +134,10 @@ const worstStatus = (all: readonly number[]): number =>
   all.reduce((worst, next) => (WEIGHT.indexOf(next) > WEIGHT.indexOf(worst) ? next : worst), STATUS.good);
 
 export const checkCommand = async (options: CheckOptions, io: Io): Promise<number> => {
+  if (options.sheets.length > 0 && options.output === undefined && !options.inPlace)
+    throw usageProblem(
+      'check: --sheet adds sheets to the workbook that is written; name one with -o, or use --in-place.',
+    );
   if (options.paths.length === 0)
     throw usageProblem('check: name at least one plan: a workbook, a JSON plan or a folder.');
   const problems: CommandProblem[] = [];

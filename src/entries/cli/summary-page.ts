@@ -1,5 +1,5 @@
 import { nodeCodec } from '../../adapters/xlsx/codec-node';
-import { putCharts } from '../../adapters/xlsx/chart-parts';
+import { putCharts, type OwnSheet } from '../../adapters/xlsx/chart-parts';
 import { FILE_LIMITS } from '../../adapters/xlsx/limits';
 import { Package } from '../../adapters/xlsx/package';
 import { Splice } from '../../adapters/xlsx/splice';
@@ -76,36 +76,49 @@ const POINTS_BESIDE = 2;
 /** A column that shows so many digits shows about a tenth more letters of running text. */
 const LETTERS_PER_DIGIT = 1.1;
 
-/**
- * Gives the rows of the summary the height that their text needs, for not every program works it out when it opens a
- * file, and draws the charts. Returns the bytes as they were when nothing had to change.
- */
-export const withHeightsAndCharts = (
-  bytes: Uint8Array,
-  name: string,
-  cells: readonly (readonly unknown[])[],
-  charts: readonly BarChart[],
-): Uint8Array => {
+/** Opens a workbook file for one edit of an own sheet. Returns the bytes as they were when nothing had to change. */
+export const onSheet = (bytes: Uint8Array, name: string, edit: (pkg: Package, sheet: OwnSheet) => void): Uint8Array => {
   const pkg = new Package(bytes, nodeCodec, FILE_LIMITS);
   const { sheets, relationSpace } = readWorkbookPart(pkg, findWorkbookPart(pkg));
   const { part } = sheets.find((sheet) => sheet.name === name)!;
-  const root = parseTree(pkg.read(part), part);
-  const splice = new Splice(pkg.read(part));
-  for (const row of childrenOf(child(root, 'sheetData'), 'row')) {
-    const line = cells[Number(row.attributes.get('r')) - 1];
-    const height = line && String(linesOf(line) * POINTS_PER_LINE + POINTS_BESIDE);
-    if (row.attributes.get('ht') === height) continue;
-    // Attributes come in front of those that are there, so the later one first.
-    splice.setAttribute(row, 'customHeight', height && '1');
-    splice.setAttribute(row, 'ht', height);
-  }
-  if (!splice.isEmpty) pkg.write(part, splice.apply());
-  putCharts(pkg, { name, part, relationSpace }, charts);
+  edit(pkg, { name, part, relationSpace });
   if (!pkg.isChanged) return bytes;
   const saved = pkg.save();
   verifyFile(pkg, saved);
   return saved;
 };
 
-const linesOf = (line: readonly unknown[]): number =>
-  Math.max(1, ...[0, 1].map((i) => wrap(String(line[i] ?? ''), SUMMARY_COLUMNS[i]! * LETTERS_PER_DIGIT).length));
+/** Gives rows the height that their wrapped texts need, for not every program works it out when it opens a file. */
+export const fitHeights = (
+  pkg: Package,
+  { part }: OwnSheet,
+  cells: readonly (readonly unknown[])[],
+  widths: readonly number[],
+): void => {
+  const root = parseTree(pkg.read(part), part);
+  const splice = new Splice(pkg.read(part));
+  for (const row of childrenOf(child(root, 'sheetData'), 'row')) {
+    const line = cells[Number(row.attributes.get('r')) - 1];
+    const height = line && String(linesOf(line, widths) * POINTS_PER_LINE + POINTS_BESIDE);
+    if (row.attributes.get('ht') === height) continue;
+    // Attributes come in front of those that are there, so the later one first.
+    splice.setAttribute(row, 'customHeight', height && '1');
+    splice.setAttribute(row, 'ht', height);
+  }
+  if (!splice.isEmpty) pkg.write(part, splice.apply());
+};
+
+const linesOf = (line: readonly unknown[], widths: readonly number[]): number =>
+  Math.max(1, ...widths.map((width, i) => wrap(String(line[i] ?? ''), width * LETTERS_PER_DIGIT).length));
+
+/** Heights and charts of the summary. Only names and texts wrap there; what stands beside them is short. */
+export const withHeightsAndCharts = (
+  bytes: Uint8Array,
+  name: string,
+  cells: readonly (readonly unknown[])[],
+  charts: readonly BarChart[],
+): Uint8Array =>
+  onSheet(bytes, name, (pkg, sheet) => {
+    fitHeights(pkg, sheet, cells, SUMMARY_COLUMNS.slice(0, 2));
+    putCharts(pkg, sheet, charts);
+  });

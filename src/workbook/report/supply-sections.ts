@@ -98,7 +98,7 @@ const technologies = (checks: readonly ChannelCheck[], words: ReportWords): Sect
 
 const DAY_MS = 86_400_000;
 /** Day 0 of spreadsheets is 1899-12-30. */
-const isoDate = (day: number): string =>
+export const isoDate = (day: number): string =>
   new Date(Date.UTC(1899, 11, 30) + Math.floor(day) * DAY_MS).toISOString().slice(0, 10);
 
 const due = (checks: readonly ChannelCheck[], words: ReportWords): Section => {
