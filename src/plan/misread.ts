@@ -1,4 +1,5 @@
 import type { Problem } from '../core/issue';
+import type { InLanguages, Language } from '../core/language';
 import type { TableName } from './fields';
 
 /** Where in a plan something could not be read. */
@@ -20,16 +21,55 @@ export interface Misread {
   readonly problem?: Problem;
 }
 
-export const describeMisread = ({ place, read, expected, problem }: Misread): string =>
-  `${describePlace(place)}: read ${read === '' ? 'nothing' : `"${read}"`}${aside(problem)}, expected ${expected}.`;
-
-const aside = (problem: Problem | undefined): string => {
-  if (problem?.code === 'ambiguous') return `, which can mean ${problem.readings[0]} or ${problem.readings[1]}`;
-  return problem?.code === 'wrong-unit' ? ', which is another quantity' : '';
+interface MisreadWords {
+  readonly nothing: string;
+  readonly read: string;
+  readonly expected: string;
+  readonly ambiguous: (a: string, b: string) => string;
+  readonly otherQuantity: string;
+  readonly row: string;
+}
+/** What is expected stays in English where it comes from the reader of cells. */
+const WORDS: InLanguages<MisreadWords> = {
+  en: {
+    nothing: 'nothing',
+    read: 'read',
+    expected: 'expected',
+    ambiguous: (a, b) => `, which can mean ${a} or ${b}`,
+    otherQuantity: ', which is another quantity',
+    row: 'row',
+  },
+  de: {
+    nothing: 'nichts',
+    read: 'gelesen',
+    expected: 'erwartet',
+    ambiguous: (a, b) => `, das kann ${a} oder ${b} heißen`,
+    otherQuantity: ', das ist eine andere Größe',
+    row: 'Zeile',
+  },
+  fr: {
+    nothing: 'rien',
+    read: 'lu',
+    expected: 'attendu',
+    ambiguous: (a, b) => `, qui peut vouloir dire ${a} ou ${b}`,
+    otherQuantity: ', qui est une autre grandeur',
+    row: 'ligne',
+  },
 };
 
-const describePlace = (place: Place): string => {
+export const describeMisread = ({ place, read, expected, problem }: Misread, language: Language = 'en'): string => {
+  const words = WORDS[language];
+  const said = read === '' ? words.nothing : `"${read}"`;
+  return `${describePlace(place, words)}: ${words.read} ${said}${aside(problem, words)}, ${words.expected} ${expected}.`;
+};
+
+const aside = (problem: Problem | undefined, words: MisreadWords): string => {
+  if (problem?.code === 'ambiguous') return words.ambiguous(problem.readings[0], problem.readings[1]);
+  return problem?.code === 'wrong-unit' ? words.otherQuantity : '';
+};
+
+const describePlace = (place: Place, words: MisreadWords): string => {
   if (place.kind === 'path') return place.path;
-  const row = place.row === undefined ? '' : `, row ${place.row}`;
+  const row = place.row === undefined ? '' : `, ${words.row} ${place.row}`;
   return `${place.table}${row}, ${place.heading}`;
 };

@@ -1,4 +1,6 @@
+import type { InLanguages, Language } from '../core/language';
 import { fieldByKey, type TableName } from './fields';
+import { fieldTitle } from './words/titles';
 
 /** A field that a check needs and the plan does not have. */
 export interface MissingField {
@@ -49,21 +51,47 @@ export class Missing {
   }
 }
 
-const TABLE_WORDS: Record<TableName, string> = {
-  channels: '',
-  sensors: 'sensor',
-  mounts: 'mount',
-  cables: 'cable',
-  inputs: 'input',
-  limits: 'limits',
+interface LabelWords {
+  readonly tables: Readonly<Record<TableName, string>>;
+  readonly notListed: (name: string) => string;
+}
+const WORDS: InLanguages<LabelWords> = {
+  en: {
+    tables: { channels: '', sensors: 'sensor', mounts: 'mount', cables: 'cable', inputs: 'input', limits: 'limits' },
+    notListed: (name) => `no “${name}” in its list`,
+  },
+  de: {
+    tables: {
+      channels: '',
+      sensors: 'Aufnehmer',
+      mounts: 'Ankopplung',
+      cables: 'Kabel',
+      inputs: 'Eingang',
+      limits: 'Grenzwerte',
+    },
+    notListed: (name) => `„${name}“ fehlt in seiner Liste`,
+  },
+  fr: {
+    tables: {
+      channels: '',
+      sensors: 'capteur',
+      mounts: 'fixation',
+      cables: 'câble',
+      inputs: 'entrée',
+      limits: 'limites',
+    },
+    notListed: (name) => `« ${name} » absent de sa liste`,
+  },
 };
 
 /** The heading, with its table where the reader would look in the wrong one, and a name that no list has. */
 export const missingLabel = (
   { table, key }: MissingField,
   named?: Readonly<Record<string, string | undefined>>,
+  language: Language = 'en',
 ): string => {
-  const { title } = fieldByKey(table, key);
-  if (TABLE_WORDS[table] !== '') return `${title} (${TABLE_WORDS[table]})`;
-  return named?.[key] === undefined ? title : `${title} (no “${named[key]}” in its list)`;
+  const title = fieldTitle(table, key, language);
+  const { tables, notListed } = WORDS[language];
+  if (tables[table] !== '') return `${title} (${tables[table]})`;
+  return named?.[key] === undefined ? title : `${title} (${notListed(named[key])})`;
 };

@@ -67,7 +67,7 @@ export const judgePlan = (
     plan,
     limits,
     byRow: new Map(checks.map((check, i) => [rowOf(i), check])),
-    unread: misreads.map((misread) => ({ text: describeMisread(misread), at: placeOf(misread, tables) })),
+    unread: misreads.map((misread) => ({ text: describeMisread(misread, language), at: placeOf(misread, tables) })),
     across: acrossRows(checks, limits)
       .filter(({ finding }) => finding.verdict !== 'PASS')
       .map(({ finding, rows }) => ({

@@ -51,7 +51,7 @@ const channels = (columns: Columns, ...rows: Cell[][]) =>
 
 const check = (row: Cell[], columns: Columns = {}, others = lists) => {
   const { plan, misreads } = planFromTables([channels(columns, row), ...others]);
-  return { ...checkChannels(plan.channels, plan.limits)[0]!, misreads: misreads.map(describeMisread) };
+  return { ...checkChannels(plan.channels, plan.limits)[0]!, misreads: misreads.map((misread) => describeMisread(misread)) };
 };
 
 describe('a plan from tables', () => {
@@ -171,7 +171,7 @@ describe('limits from a table', () => {
   const limitsFrom = (...rows: Cell[][]) => {
     const limits = table('limits', plain('limit', 'pass', 'warn', 'limitUnit', 'origin'), ...rows);
     const { plan, misreads } = planFromTables([limits]);
-    return { limits: plan.limits, misreads: misreads.map(describeMisread) };
+    return { limits: plan.limits, misreads: misreads.map((misread) => describeMisread(misread)) };
   };
 
   it('replace the defaults row by row and keep their origin', () => {

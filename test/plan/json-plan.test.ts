@@ -4,7 +4,7 @@ import { readJsonPlan } from '../../src/plan/json-plan';
 import { describeMisread } from '../../src/plan/misread';
 
 type Json = Record<string, unknown>;
-const complaints = (json: unknown): string[] => readJsonPlan(json).misreads.map(describeMisread);
+const complaints = (json: unknown): string[] => readJsonPlan(json).misreads.map((misread) => describeMisread(misread));
 const withSensor = (change: Json): Json => ({
   ...fixture,
   sensors: { ...fixture.sensors, S1: { ...fixture.sensors.S1, ...change } },
@@ -48,7 +48,7 @@ describe('a JSON plan', () => {
     const [first] = fixture.cases;
     const requirement = { ...first!.requirement, local_mass: [{ model: 'value', mass_gram: 50 }, { model: 'foam' }] };
     const { plan, misreads } = readJsonPlan({ ...fixture, cases: [{ ...first, requirement }] });
-    expect(misreads.map(describeMisread)).toEqual([
+    expect(misreads.map((misread) => describeMisread(misread))).toEqual([
       'cases[0].requirement.local_mass[1].model: read "foam", expected one of value, modal, rigid, plate, beam.',
     ]);
     expect(plan.channels[0]!.requirement.localMass).toHaveLength(2);

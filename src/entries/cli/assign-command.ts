@@ -132,7 +132,7 @@ export const assignCommand = async (options: AssignCommandOptions, io: Io): Prom
     let assignment: Assignment;
     if (kindOf(path) === 'json') {
       const { plan, misreads } = readJsonPlan(await parseJson(path, 'a plan as JSON'));
-      done.push(...misreads.map(describeMisread));
+      done.push(...misreads.map((misread) => describeMisread(misread)));
       assignment = await assignChannels(plan.channels, stockOf(plan), plan.limits, nodeSolver, watched);
     } else {
       const plan = await openPlan(path, mapping);

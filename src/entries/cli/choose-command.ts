@@ -53,7 +53,7 @@ interface Opened {
 const open = async (path: string, mappingFile: string | undefined): Promise<Opened> => {
   if (kindOf(path) === 'json') {
     const { plan, misreads } = readJsonPlan(await parseJson(path, 'a plan as JSON'));
-    return { plan, unread: misreads.map(describeMisread) };
+    return { plan, unread: misreads.map((misread) => describeMisread(misread)) };
   }
   const mapping = mappingFile === undefined ? undefined : await readMappingFile(mappingFile);
   const { judged } = await openPlan(path, mapping).catch((error: unknown) => {

@@ -29,7 +29,7 @@ export const parseJson = async (path: string, expected: string): Promise<unknown
 /** Checks a JSON plan. What cannot be read is listed and counts as not known. */
 export const checkJsonFile = async (path: string, language: Language): Promise<PlanReport> => {
   const { plan, misreads } = readJsonPlan(await parseJson(path, 'a plan as JSON'));
-  const unread = misreads.map(describeMisread);
+  const unread = misreads.map((misread) => describeMisread(misread));
   if (plan.channels.length === 0)
     throw new CommandProblem(
       [
