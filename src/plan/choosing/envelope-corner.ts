@@ -28,12 +28,7 @@ export const cornerBounds = (
 ): readonly NumberBound[] => {
   const { sensor } = channel;
   const asked = flatnessOf(channel, limits);
-  const { mountedResonance } = check;
-  const qualityFactor = sensor?.qualityFactor;
-  const resonance =
-    mountedResonance === undefined || qualityFactor === undefined
-      ? undefined
-      : { frequency: mountedResonance, qualityFactor };
+  const resonance = resonanceOf(check, sensor);
   const others = input?.couplingPoles ?? [];
   const both = (slack: number) => {
     const edges = edgesOf(asked, slack);
@@ -54,7 +49,7 @@ export const cornerBounds = (
     missing: asked.missing,
     without: [
       ...lacking([input, INPUT], [input ? input.couplingPoles : [], COUPLING]),
-      ...(sensor ? lacking([qualityFactor, QUALITY]) : []),
+      ...(sensor ? lacking([sensor.qualityFactor, QUALITY]) : []),
     ],
     isJudged: sensor?.output !== undefined && (!input?.mode || MODE_OF[sensor.output] === input.mode),
   } as const;
@@ -84,6 +79,11 @@ export const cornerBounds = (
     }),
   ];
 };
+
+const resonanceOf = ({ mountedResonance }: FrequencyCheck, sensor: SensorType | undefined) =>
+  mountedResonance === undefined || sensor?.qualityFactor === undefined
+    ? undefined
+    : { frequency: mountedResonance, qualityFactor: sensor.qualityFactor };
 
 interface OwnCorner {
   readonly corner?: number;

@@ -3,8 +3,8 @@ import { sensorResonanceNeeded } from '../../core/frequency/resonance';
 import { EDGE_SLACK } from '../../core/verdict';
 import type { FrequencyCheck } from '../frequency';
 import type { Limits } from '../limits';
-import { missingField } from '../missing';
-import type { Channel, Requirement } from '../model';
+import { missingField, type MissingField } from '../missing';
+import type { Channel, Mount, Requirement } from '../model';
 import { rowBound } from '../thermal';
 import type { BoundLimit, NumberBound } from './envelope-bound';
 import { judged, lacking, limitOf } from './envelope-judge';
@@ -108,9 +108,9 @@ export const resonanceBounds = (
   const asked = flatnessOf(channel, limits);
   const qualityFactor = sensor?.qualityFactor;
   const at = (edges: Edges | undefined, tolerance: number | undefined) =>
-    edges && tolerance === undefined
-      ? undefined
-      : edges && resonanceFor(edges, tolerance!, qualityFactor ?? Infinity, check.lowPoles ?? []);
+    edges && tolerance !== undefined
+      ? resonanceFor(edges, tolerance, qualityFactor ?? Infinity, check.lowPoles ?? [])
+      : undefined;
   const both = (edges: Edges | undefined) => ({
     pass: at(edges, asked.tolerances?.pass),
     warn: at(edges, asked.tolerances?.warn),
@@ -127,17 +127,12 @@ export const resonanceBounds = (
     isJudged,
   } as const;
 
-  const isStiffnessUnread = mount?.unread?.includes('stiffness') === true;
   const mass = sensor ? sensor.mass : positive(heaviest.pass);
-  const isMassNeeded = mount?.stiffness !== undefined && mass === undefined;
-  const isMountKnown = mount !== undefined && !isStiffnessUnread && !isMassNeeded;
+  const missingMount = lackingOfMount(mount, mass, sensor ? SENSOR_MASS : (heaviest.missing[0] ?? SENSOR_MASS));
   const own = (wanted: number | undefined) =>
-    wanted === undefined || !isMountKnown ? undefined : sensorResonanceNeeded(wanted, mass ?? 0, mount.stiffness);
-  const missingMount = [
-    ...lacking([mount, MOUNT]),
-    ...(isStiffnessUnread ? [STIFFNESS] : []),
-    ...(isMassNeeded ? [sensor ? SENSOR_MASS : (heaviest.missing[0] ?? SENSOR_MASS)] : []),
-  ];
+    wanted === undefined || missingMount.length > 0
+      ? undefined
+      : sensorResonanceNeeded(wanted, mass ?? 0, mount?.stiffness);
   return [
     judged({
       ...shared,
@@ -165,6 +160,13 @@ export const resonanceBounds = (
     }),
   ];
 };
+
+/** What stops us from going from the mounted resonance to the sensor's own. */
+const lackingOfMount = (mount: Mount | undefined, mass: number | undefined, massField: MissingField) => [
+  ...lacking([mount, MOUNT]),
+  ...(mount?.unread?.includes('stiffness') ? [STIFFNESS] : []),
+  ...(mount?.stiffness !== undefined && mass === undefined ? [massField] : []),
+];
 
 const positive = (value: number | undefined): number | undefined =>
   value !== undefined && value > 0 ? value : undefined;

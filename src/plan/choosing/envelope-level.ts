@@ -31,17 +31,11 @@ export const levelBounds = (channel: Channel, limits: Limits, check: LevelCheck)
   const { requirement, sensor } = channel;
   const { levelLow, levelHigh } = requirement;
   const { signalToNoise: lowEnd, headroom: highEnd } = limits;
-  const { bandwidth, missing } = bandwidthOf(channel);
   const isJudged = sensor !== undefined;
-  const density = (ratio: number | undefined) =>
-    levelLow === undefined || bandwidth === undefined || ratio === undefined
-      ? undefined
-      : allowedDensity(levelLow, ratio, bandwidth);
   const above = (dB: number | undefined) =>
     levelHigh === undefined || dB === undefined ? undefined : levelHigh * amplitudeRatio(dB);
   const below = (dB: number | undefined) =>
     levelLow === undefined || dB === undefined ? undefined : levelLow / amplitudeRatio(dB);
-  const detector = requirement.detector.kind === 'line' ? [LINE_SPACING] : [BAND_LOW, BAND_HIGH];
   const noiseMissing = isJudged && check.noise === undefined ? check.missing : [];
   const ceiling = check.ceiling?.value;
   const range = (high: number | undefined, low: number | undefined) =>
@@ -73,19 +67,7 @@ export const levelBounds = (channel: Channel, limits: Limits, check: LevelCheck)
       valueMissing: noiseMissing,
       isJudged,
     }),
-    judged({
-      key: 'white noise density',
-      unit: 'µg/√Hz',
-      direction: 'atMost',
-      causes: [LEVEL_LOW, ...detector],
-      limit: limitOf('signalToNoise', lowEnd),
-      pass: density(lowEnd.pass),
-      warn: density(lowEnd.warn),
-      missing: [...lacking([levelLow, LEVEL_LOW]), ...missing],
-      value: check.noise === undefined || bandwidth === undefined ? undefined : check.noise / Math.sqrt(bandwidth),
-      valueMissing: noiseMissing,
-      isJudged,
-    }),
+    densityBound(channel, limits, check),
     judged({
       key: 'dynamic range',
       unit: 'dB',
@@ -100,4 +82,32 @@ export const levelBounds = (channel: Channel, limits: Limits, check: LevelCheck)
       isJudged,
     }),
   ];
+};
+
+/** The same as a density that is flat over the detector's band. */
+const densityBound = (
+  { requirement, ...channel }: Channel,
+  { signalToNoise }: Limits,
+  check: LevelCheck,
+): NumberBound => {
+  const { levelLow, detector } = requirement;
+  const { bandwidth, missing } = bandwidthOf({ requirement, ...channel });
+  const isJudged = channel.sensor !== undefined;
+  const density = (ratio: number | undefined) =>
+    levelLow === undefined || bandwidth === undefined || ratio === undefined
+      ? undefined
+      : allowedDensity(levelLow, ratio, bandwidth);
+  return judged({
+    key: 'white noise density',
+    unit: 'µg/√Hz',
+    direction: 'atMost',
+    causes: [LEVEL_LOW, ...(detector.kind === 'line' ? [LINE_SPACING] : [BAND_LOW, BAND_HIGH])],
+    limit: limitOf('signalToNoise', signalToNoise),
+    pass: density(signalToNoise.pass),
+    warn: density(signalToNoise.warn),
+    missing: [...lacking([levelLow, LEVEL_LOW]), ...missing],
+    value: check.noise === undefined || bandwidth === undefined ? undefined : check.noise / Math.sqrt(bandwidth),
+    valueMissing: isJudged && check.noise === undefined ? check.missing : [],
+    isJudged,
+  });
 };
