@@ -117,14 +117,13 @@ export const resonanceBounds = (
   });
   const shown = both(edgesOf(asked));
   const turning = both(edgesOf(asked, EDGE_SLACK));
-  const isJudged = sensor !== undefined;
   const shared = {
     unit: 'Hz',
     direction: 'atLeast',
     causes: [BAND_HIGH, TOLERANCE, REFERENCE],
     limit: asked.limit,
     without: lacking([qualityFactor, QUALITY]),
-    isJudged,
+    isJudged: sensor !== undefined,
   } as const;
 
   const mass = sensor ? sensor.mass : positive(heaviest.pass);
@@ -141,7 +140,7 @@ export const resonanceBounds = (
       turnsAt: turning,
       missing: asked.missing,
       value: check.mountedResonance,
-      valueMissing: isJudged && check.mountedResonance === undefined ? check.missing : [],
+      valueMissing: sensor && check.mountedResonance === undefined ? check.missing : [],
     }),
     judged({
       ...shared,
