@@ -21,6 +21,16 @@ export const replaceContent = (element: Element, ...children: readonly Child[]):
   element.replaceChildren(...children.filter((child): child is Node | string => Boolean(child)));
 };
 
+/** French sets a space before and inside its marks; a line never ends there. */
+export const keepFrenchSpaces = (root: Element): void => {
+  const texts = document.createTreeWalker(root, NodeFilter.SHOW_TEXT);
+  while (texts.nextNode()) {
+    const node = texts.currentNode as Text;
+    const kept = node.data.replace(/ (?=[»:;?!%])/g, '\u00a0').replace(/(?<=«) /g, '\u00a0');
+    if (kept !== node.data) node.data = kept;
+  }
+};
+
 /** Draws one thing again only when what it shows has changed, and keeps the keyboard focus on the same control. */
 export const keepingFocus = (root: Element, redraw: () => void): void => {
   const active = root.contains(document.activeElement) ? document.activeElement : null;

@@ -2,7 +2,7 @@ import type { Language } from '../core/language';
 import type { Spreadsheet } from '../workbook/port';
 import { PlanSession } from '../workbook/session';
 import { rememberingWriter } from '../workbook/remedies/written-by';
-import { keepingFocus, replaceContent } from './dom';
+import { keepFrenchSpaces, keepingFocus, replaceContent } from './dom';
 import { PaneState } from './pane-state';
 import { remedies, RUNNING } from './remedies';
 import { sections } from './sections';
@@ -29,6 +29,7 @@ export const mountPane = (element: HTMLElement, spreadsheet: Spreadsheet, langua
     keepingFocus(element, () =>
       replaceContent(element, aid.hints, ...parts.slice(0, -1), aid.element, ...parts.slice(-1)),
     );
+    if (language === 'fr') keepFrenchSpaces(element);
   };
   const drawProgress = () => {
     const bar = element.querySelector('progress');

@@ -1,6 +1,8 @@
 import type { Language } from '../core/language';
 import { fieldByKey } from '../plan/fields';
 import type { PlanSource } from './choosing/what-if';
+import { findingsOf } from '../plan/findings';
+import { reasonText } from '../plan/sentence';
 import { isBlank, writeChecks } from './check';
 import { detailOf } from './detail';
 import { describeLists, fieldViews } from './field-views';
@@ -154,8 +156,20 @@ export class PlanSession {
       unread: this.judged?.unread ?? [],
       across: this.judged?.across ?? [],
       cautions: this.judged?.cautions ?? [],
-      results: this.results,
+      results: this.results && this.spoken(this.results),
     };
+  }
+
+  /** The reasons that cells give are English; in another language the same rows are told by what was judged. */
+  private spoken(results: Results): Results {
+    const { judged, language } = this;
+    if (language === 'en' || !judged) return results;
+    const rows = results.rows.map((result) => {
+      const check = judged.byRow.get(result.row);
+      if (!check || check.verdict !== result.verdict) return result;
+      return { ...result, reason: reasonText(findingsOf(check, judged.limits), language) };
+    });
+    return { ...results, rows };
   }
 
   private planTables(): PlanTables | undefined {

@@ -32,7 +32,7 @@ export const run = async (root: string): Promise<void> => {
       const load = await timed(async () => {
         await bench.page.setInputFiles('#file', file);
         await bench.page.waitForFunction(
-          (n) => document.querySelector('#pane h2')?.textContent?.startsWith(`${n} channels`),
+          (n) => document.querySelector('#pane')?.textContent?.includes(`${n.toLocaleString('en')} channels on`),
           channels,
         );
       });

@@ -27,7 +27,7 @@ beforeAll(async () => {
   browser = await launch();
   bench = await Workbench.open(browser, server.address);
   await bench.drop('foreign.xlsx', bytes);
-  await bench.page.waitForFunction(() => document.querySelector('#pane h2')?.textContent?.includes('Messstellen'));
+  await bench.page.waitForFunction(() => document.querySelector('#pane')?.textContent?.includes('on “Messstellen”'));
   before = await bench.sheet(SHEET);
 }, 240_000);
 afterAll(async () => {
