@@ -107,3 +107,38 @@ describe.each([
     expect(order).toEqual(drawn);
   }, 60_000);
 });
+
+describe.each(['de', 'fr'])('the pane in the language %s', (language) => {
+  let bench: Workbench;
+  beforeAll(async () => {
+    bench = await Workbench.open(browser, `${server.address}?lang=${language}`, { width: 350, height: 800 });
+    await bench.page.click('[data-key=check]');
+    await bench.page.waitForSelector('.cw-counts', { timeout: 120_000 });
+    await bench.ready();
+    await bench.page.click('.cw-row >> nth=0');
+    await bench.page.waitForSelector('.cw-detail');
+  }, 120_000);
+  afterAll(async () => bench?.page.close());
+
+  it.each(WIDTHS)('has nothing that axe objects to at %d px, and no word that does not fit', async (width) => {
+    await bench.page.setViewportSize({ width, height: 800 });
+    if (SHOTS) await bench.page.screenshot({ path: `${SHOTS}/${language}-${width}.png` });
+    expect(await violations(bench)).toEqual([]);
+    const wide = await bench.page.evaluate(() => {
+      const pane = document.querySelector('#pane')!;
+      return pane.scrollWidth - pane.clientWidth;
+    });
+    expect(wide).toBeLessThanOrEqual(0);
+  });
+
+  it('says the reasons and the frame in that language', async () => {
+    const text = (await bench.page.textContent('#pane'))!.replaceAll('\u00a0', ' ');
+    const words =
+      language === 'de'
+        ? ['287 Kanäle auf', 'Aussteuerreserve −2,3 dB', 'Vorgabe']
+        : ['287 voies sur', 'Réserve −2,3 dB', 'par défaut'];
+    for (const word of words) expect(text).toContain(word);
+    expect(text).not.toMatch(/Headroom|Signal to noise|at most|not known|Check again/);
+    expect(await bench.page.getAttribute('#pane', 'lang')).toBe(language);
+  });
+});
