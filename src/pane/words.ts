@@ -45,7 +45,7 @@ const english: PaneWords = {
   stop: 'Stop',
   busy: { reading: 'Reading', checking: 'Checking' },
   counts: 'Channels by verdict; press to show or hide them below',
-  count: (verdict, count) => `${verdict}: ${count}`,
+  count: (verdict, count) => `${count} ${verdict}`,
   meaning: {
     PASS: 'all four checks hold',
     WARN: 'usable with care',
@@ -94,7 +94,7 @@ const german: PaneWords = {
   stop: 'Anhalten',
   busy: { reading: 'Wird gelesen', checking: 'Wird geprüft' },
   counts: 'Kanäle nach Urteil; drücken, um sie unten zu zeigen oder auszublenden',
-  count: (verdict, count) => `${verdict}: ${count}`,
+  count: (verdict, count) => `${count} ${verdict}`,
   meaning: {
     PASS: 'alle vier Prüfungen sind erfüllt',
     WARN: 'mit Vorsicht verwendbar',
@@ -143,7 +143,7 @@ const french: PaneWords = {
   stop: 'Arrêter',
   busy: { reading: 'Lecture', checking: 'Contrôle' },
   counts: 'Voies par verdict ; appuyer pour les montrer ou les masquer ci-dessous',
-  count: (verdict, count) => `${verdict} : ${count}`,
+  count: (verdict, count) => `${count} ${verdict}`,
   meaning: {
     PASS: 'les quatre contrôles sont satisfaits',
     WARN: 'utilisable avec précaution',
