@@ -13,7 +13,6 @@ export interface PaneWords {
   readonly stop: string;
   readonly busy: { readonly reading: string; readonly checking: string };
   readonly counts: string;
-  readonly count: (verdict: Verdict, count: string) => string;
   readonly meaning: Readonly<Record<Verdict, string>>;
   readonly rows: string;
   readonly rowsWith: (verdicts: string) => string;
@@ -45,7 +44,6 @@ const english: PaneWords = {
   stop: 'Stop',
   busy: { reading: 'Reading', checking: 'Checking' },
   counts: 'Channels by verdict; press to show or hide them below',
-  count: (verdict, count) => `${count} ${verdict}`,
   meaning: {
     PASS: 'all four checks hold',
     WARN: 'usable with care',
@@ -94,7 +92,6 @@ const german: PaneWords = {
   stop: 'Anhalten',
   busy: { reading: 'Wird gelesen', checking: 'Wird geprüft' },
   counts: 'Kanäle nach Urteil; drücken, um sie unten zu zeigen oder auszublenden',
-  count: (verdict, count) => `${count} ${verdict}`,
   meaning: {
     PASS: 'alle vier Prüfungen sind erfüllt',
     WARN: 'mit Vorsicht verwendbar',
@@ -143,7 +140,6 @@ const french: PaneWords = {
   stop: 'Arrêter',
   busy: { reading: 'Lecture', checking: 'Contrôle' },
   counts: 'Voies par verdict ; appuyer pour les montrer ou les masquer ci-dessous',
-  count: (verdict, count) => `${count} ${verdict}`,
   meaning: {
     PASS: 'les quatre contrôles sont satisfaits',
     WARN: 'utilisable avec précaution',
