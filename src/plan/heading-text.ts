@@ -65,7 +65,10 @@ const ONE_PER_QUANTITY = (Object.keys(UNITS) as UnitId[]).filter(
 const isUnit = (spelling: string): boolean =>
   spelling.length <= 20 &&
   /^[^\d.,+-]*[\p{L}%°]/u.test(spelling) &&
-  !NEVER_UNITS.has(spelling.toLowerCase()) &&
+  !spelling
+    .toLowerCase()
+    .split(/\s+/)
+    .some((word) => NEVER_UNITS.has(word)) &&
   (!/[a-zà-ÿ]{6,}/i.test(spelling) || spelling.toLowerCase() in RESPELLED) &&
   ONE_PER_QUANTITY.some((unit) => reads(spelling, unit));
 
@@ -107,7 +110,7 @@ const readUnit = (written: string): { unitText?: string; statistic?: Statistic }
   const alone = statisticOf(text);
   if (alone) return { statistic: alone };
   const parts =
-    /^(.*?)[\s,_]*(r\.?m\.?s\.?|eff\.?|pk-?pk|p-p|peak[- ]to[- ]peak|pk\.?|peak|spitze|0-p|crête|pico|picco)$/i.exec(
+    /^(.*?)[\s,_]*(r\.?m\.?s\.?|eff\.?|pk-?pk|p-p|peak[- ]to[- ]peak|pk\.?|peak|spitze|0-p|crête|pico|picco|effektiv|efficace|eficaz)$/i.exec(
       text,
     );
   const statistic = parts?.[2] === undefined ? undefined : statisticOf(parts[2]);
@@ -120,6 +123,9 @@ const readUnit = (written: string): { unitText?: string; statistic?: Statistic }
   if (pair.length === 2 && isUnit(pair[0] ?? '') && isUnit(pair[1] ?? '')) return { unitText: pair[1] };
   return undefined;
 };
+
+/** A unit, a statistic or both and nothing else: what stands in a row of units. */
+export const isUnitText = (text: string): boolean => readUnit(text) !== undefined;
 
 const BRACKETS = /\[([^\]]*)\]|\(((?:[^()]|\([^()]*\))*)\)/g;
 

@@ -1,5 +1,5 @@
 import type { Problem } from '../core/issue';
-import { isAbsentText } from '../core/text/absent';
+import { isAbsentText, isDittoText } from '../core/text/absent';
 import { readCurve } from '../core/text/curve';
 import { readList } from '../core/text/list';
 import { readQuantity, type QuantityReading, type ReadingOptions } from '../core/text/quantity';
@@ -38,6 +38,8 @@ export const readCell = (
   const isDash = field.kind === 'list' && typeof cell === 'string' && readList(cell, 'Hz').ok;
   if (typeof cell === 'string' && (cell.trim() === '' || (isAbsentText(cell) && !isDash))) return BLANK;
   if (isErrorCell(cell) || typeof cell === 'boolean') return refused(cell, expectedIn(field, column));
+  if (typeof cell === 'string' && field.key !== 'remarks' && isDittoText(cell))
+    return refused(cell, `${expectedIn(field, column)}, written out in each row`);
   switch (field.kind) {
     case 'text':
       return value(String(cell).trim());

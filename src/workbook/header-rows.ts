@@ -1,4 +1,6 @@
 import { TABLES } from '../plan/fields';
+import { isAbsentText } from '../core/text/absent';
+import { isUnitText } from '../plan/heading-text';
 import { headingScore } from '../plan/headings';
 import type { SheetCells } from './sheet-cells';
 
@@ -44,6 +46,15 @@ const isTextRow = (cells: SheetCells, row: number): boolean => {
     else others++;
   }
   return texts > 0 && others <= texts / 4;
+};
+
+/** Units under the names belong to the header: without them the numbers below would be read in other units. */
+const isUnitRow = (cells: SheetCells, row: number, columns: readonly number[]): boolean => {
+  if (row >= cells.endRow) return false;
+  const texts = columns.map((column) => cells.at(row, column)).filter((cell) => cell !== null);
+  const told = texts.filter((cell) => typeof cell !== 'string' || !isAbsentText(cell));
+  const units = told.filter((cell) => typeof cell === 'string' && isUnitText(cell));
+  return units.length >= 2 && units.length >= 0.8 * told.length;
 };
 
 /** Runs of columns with a heading; a column without heading and data parts two tables side by side. */
@@ -141,6 +152,7 @@ export const headerCandidates = (
         looked += headings.size;
         const known = knownHeadings(headings.values());
         if (headings.size < 2 || (asked === undefined && known < 2)) continue;
+        if (rows < HEADER_ROWS && isUnitRow(cells, row + rows, [...headings.keys()])) continue;
         // A header printed again further down belongs to the table that began above.
         const same = JSON.stringify([...headings]);
         if (!seen.has(same)) found.push({ cells, headerRow: row, headerRows: rows, headings, known });

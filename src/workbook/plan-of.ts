@@ -1,4 +1,4 @@
-import type { Language } from '../core/language';
+import type { InLanguages, Language } from '../core/language';
 import { checkChannels, type ChannelCheck } from '../plan/check';
 import { cautionsFor } from '../plan/cautions';
 import { TABLES, type TableName } from '../plan/fields';
@@ -47,6 +47,21 @@ const placeOf = ({ place }: Misread, tables: RecognisedTables): Place | undefine
   return table && { sheet: table.sheet, row: place.row - 1, column: use?.column ?? table.firstColumn };
 };
 
+const NOT_READ: InLanguages<(sheet: string, row: number) => string> = {
+  en: (sheet, row) =>
+    `The list on sheet "${sheet}" (header in row ${row}) looks like a channel list too and is not part of this plan.`,
+  de: (sheet, row) =>
+    `Die Liste auf dem Blatt „${sheet}“ (Kopf in Zeile ${row}) sieht auch wie eine Kanalliste aus und gehört nicht zu diesem Plan.`,
+  fr: (sheet, row) =>
+    `La liste de la feuille « ${sheet} » (en-tête à la ligne ${row}) ressemble aussi à une liste de voies et ne fait pas partie de ce plan.`,
+};
+
+const notRead = ({ channels }: RecognisedTables, language: Language): Notice[] =>
+  (channels?.further ?? []).map(({ sheet, headerRow, column }) => ({
+    text: NOT_READ[language](sheet, headerRow + 1),
+    at: { sheet, row: headerRow, column },
+  }));
+
 /** Reads the recognised tables as a plan and looks at all of it. */
 export const judgePlan = (
   tables: RecognisedTables,
@@ -67,7 +82,10 @@ export const judgePlan = (
     plan,
     limits,
     byRow: new Map(checks.map((check, i) => [rowOf(i), check])),
-    unread: misreads.map((misread) => ({ text: describeMisread(misread, language), at: placeOf(misread, tables) })),
+    unread: [
+      ...notRead(tables, language),
+      ...misreads.map((misread) => ({ text: describeMisread(misread, language), at: placeOf(misread, tables) })),
+    ],
     across: acrossRows(checks, limits)
       .filter(({ finding }) => finding.verdict !== 'PASS')
       .map(({ finding, rows }) => ({

@@ -36,6 +36,8 @@ interface Reading {
   readonly matches: HeadingMatches;
   readonly strength: number;
   readonly info: SheetInfo;
+  /** The user named another sheet for this table. */
+  readonly barred: boolean;
 }
 
 const TABLE_WORDS = new Map(
@@ -73,7 +75,12 @@ const cellsBelow = (header: HeaderCandidate): readonly (readonly Cell[])[] => {
   return columns;
 };
 
-const readAs = (table: TableName, header: HeaderCandidate, info: SheetInfo, isAsked: boolean): Reading | undefined => {
+const readAs = (
+  table: TableName,
+  header: HeaderCandidate,
+  info: SheetInfo,
+  isAsked: boolean,
+): Omit<Reading, 'barred'> | undefined => {
   const matches = matchHeadings(table, [...header.headings.values()], { columns: cellsBelow(header) });
   const { key, telling, fields } = SHAPE[table];
   const named = [...contextWords(header)].some((word) => TABLE_WORDS.get(table)?.has(word));
@@ -95,6 +102,23 @@ const overlaps = (a: Reading, b: Reading): boolean =>
   a.header.headerRow < b.header.headerRow + b.header.headerRows &&
   b.header.headerRow < a.header.headerRow + a.header.headerRows &&
   [...a.header.headings.keys()].some((column) => b.header.headings.has(column));
+
+/** Lists of the same kind that were left aside, one per place, hidden sheets left out. */
+const furtherOf = (reading: Reading, readings: readonly Reading[], chosen: readonly Reading[]) => {
+  const further: Reading[] = [];
+  for (const other of readings)
+    if (
+      other.table === reading.table &&
+      other.info.visible &&
+      ![...chosen, ...further].some((one) => overlaps(one, other))
+    )
+      further.push(other);
+  return further.map(({ header }) => ({
+    sheet: header.cells.content.sheet,
+    headerRow: header.headerRow,
+    column: Math.min(...header.headings.keys()),
+  }));
+};
 
 const toTable = (reading: Reading, all: readonly Reading[], mapping: Mapping): RecognisedTable => {
   const { table, header, matches } = reading;
@@ -143,20 +167,29 @@ export const recognise = (
   options: { readonly mapping?: Mapping; readonly ignore?: (heading: string) => boolean } = {},
 ): RecognisedTables => {
   const { mapping = {}, ignore = isOwnHeading } = options;
-  const readings: Reading[] = [];
+  const found: Reading[] = [];
   for (const { info, content } of sheets) {
     const cells = new SheetCells(content);
     const free = headerCandidates(cells, ignore);
     for (const table of TABLES) {
       const { sheet, headerRow } = mapping[table] ?? {};
-      if (sheet !== undefined && sheet !== info.name) continue;
-      const asked = sheet !== undefined && headerRow !== undefined;
+      const barred = sheet !== undefined && sheet !== info.name;
+      if (barred && table !== 'channels') continue;
+      const asked = !barred && sheet !== undefined && headerRow !== undefined;
       for (const header of asked ? headerCandidates(cells, ignore, headerRow) : free) {
         const reading = readAs(table, header, info, asked);
-        if (reading) readings.push(reading);
+        if (reading) found.push({ ...reading, barred });
       }
     }
   }
+  // A channel list names sensors and mounts with their temperatures: it is no list of these.
+  const isPartOfChannels = (reading: Reading): boolean =>
+    reading.table !== 'channels' &&
+    mapping[reading.table]?.sheet === undefined &&
+    found.some(
+      (other) => other.table === 'channels' && other.strength > reading.strength + 1 && overlaps(other, reading),
+    );
+  const readings = found.filter((reading) => !reading.barred && !isPartOfChannels(reading));
   const rank = ({ info, table }: Reading): number =>
     (info.visible ? 1 : 0) + (table === 'channels' && info.active ? 1 : 0);
   readings.sort((a, b) => {
@@ -167,7 +200,10 @@ export const recognise = (
   for (const reading of readings)
     if (!chosen.some((other) => other.table === reading.table || overlaps(other, reading))) chosen.push(reading);
   const tables: RecognisedTables = {};
-  for (const reading of chosen) tables[reading.table] = toTable(reading, chosen, mapping);
+  for (const reading of chosen) {
+    const further = furtherOf(reading, readings, chosen);
+    tables[reading.table] = { ...toTable(reading, chosen, mapping), ...(further.length > 0 && { further }) };
+  }
   return tables;
 };
 

@@ -38,6 +38,8 @@ export interface RecognisedTable {
   /** Name of the host's table object, when the range is one. */
   readonly listObject?: string;
   readonly confidence: number;
+  /** Other lists of the same kind in the workbook. They are not read; whoever looks at the plan must be told. */
+  readonly further?: readonly { readonly sheet: string; readonly headerRow: number; readonly column: number }[];
 }
 
 /** What the user corrected, per field key; kept as JSON in the workbook. */

@@ -26,9 +26,13 @@ const takeTolerance = (text: string, marks: Marks): string => {
   if (!found || found.orThousands !== undefined) return text;
   let unit = text.slice(found.end).trim();
   if (opened && unit.endsWith(')')) unit = unit.slice(0, -1).trim();
+  const before = text.slice(0, opened ? at - 1 : at).trimEnd();
+  // "0.8 ±5 % kHz": the value's own unit, written last.
+  const [, share = '', ofValue = ''] = /^(%|dB)\s+([^\d\s]\S*)$/.exec(unit) ?? [];
+  if (share !== '' && !opened && isDigit(before.at(-1))) unit = share;
   if (unit !== '%' && unit !== 'dB') return text;
   marks.tolerance = unit === '%' ? found.value / 100 : 10 ** (found.value / 20) - 1;
-  const before = text.slice(0, opened ? at - 1 : at).trimEnd();
+  if (ofValue !== '') return `${before} ${ofValue}`;
   return before.endsWith(',') || before.endsWith(';') ? before.slice(0, -1) : before;
 };
 

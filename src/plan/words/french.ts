@@ -36,6 +36,7 @@ export const french: Lexicon = {
     'channels.localMass': [
       'masse locale',
       'masse effective',
+      'masse apparente',
       'masse dynamique',
       'masse modale',
       'masse locale effective',
@@ -101,6 +102,8 @@ export const french: Lexicon = {
     'limits.origin': ['origine', 'source'],
   },
   filler: [
+    'crête',
+    'efficace',
     'le',
     'la',
     'les',
@@ -131,5 +134,5 @@ export const french: Lexicon = {
     inputs: ['entrées', 'entrée'],
     limits: ['limites', 'critères'],
   },
-  totals: ['total', 'somme', 'totaux'],
+  totals: ['total', 'sous-total', 'somme', 'totaux'],
 };

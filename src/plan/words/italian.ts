@@ -89,6 +89,7 @@ export const italian: Lexicon = {
     'limits.origin': ['origine', 'fonte'],
   },
   filler: [
+    'picco',
     'il',
     'lo',
     'la',

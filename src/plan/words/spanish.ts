@@ -7,7 +7,7 @@ export const spanish: Lexicon = {
     level: ['nivel', 'aceleración', 'amplitud', 'vibración', 'a'],
     frequency: ['frecuencia', 'frec', 'f', 'banda'],
     temperature: ['temperatura', 'temp', 't'],
-    number: ['número', 'núm', 'no', 'id', 'nombre'],
+    number: ['número', 'n.º', 'n.o', 'núm', 'no', 'id', 'nombre'],
     sensor: ['sensor', 'acelerómetro', 'transductor'],
     type: ['tipo', 'modelo', 'nombre', 'designación', 'referencia'],
   },
@@ -89,6 +89,8 @@ export const spanish: Lexicon = {
     'limits.origin': ['origen', 'fuente'],
   },
   filler: [
+    'pico',
+    'eficaz',
     'el',
     'la',
     'los',
