@@ -184,7 +184,7 @@ export const readRangePair = (
   const other = isBlock(high) ? high[0]?.[0] : high;
   if (typeof text !== 'string' || !isBlank(other)) return undefined;
   const reading = readRange(text, lowSpec.unit);
-  if (!reading.ok) return undefined;
+  if (!reading.ok) return reading.problem.code === 'ambiguous' ? failure(asIssue(reading.problem, lowKey)) : undefined;
   const ends = reading.value;
   const issue = within(ends.low, lowSpec, lowKey) ?? within(ends.high, highSpec, highKey);
   return issue ? failure(issue) : outcome([ends.low, ends.high]);

@@ -144,6 +144,8 @@ const readQuantityCell = (
   if (isRangeEnd(field) && typeof cell === 'string' && (!reading.ok || reading.value.symmetric)) {
     const range = readRange(cell, unit, options);
     if (range.ok) return { kind: 'range', low: range.value.low, high: range.value.high };
+    if (!reading.ok && range.problem.code === 'ambiguous')
+      return refused(cell, expectedIn(field, column), range.problem);
   }
   if (!reading.ok) return refused(cell, expectedIn(field, column), reading.problem);
   return judged(field, cell, column, reading.value);

@@ -116,6 +116,10 @@ describe('a worksheet call', () => {
   it('fills a pair of arguments from one range text', () => {
     expect(answer(callFunction(span, ['-54..121 °C', null]))).toEqual([[-54, 121]]);
     expect(answer(callFunction(span, ['−54…+121 °C', undefined]))).toEqual([[-54, 121]]);
+    expect(answer(callFunction(span, ['10 -20', null]))).toMatchObject({
+      code: 'ambiguous',
+      readings: ['10 to 20', '10 and -20'],
+    });
     expect(answer(callFunction(span, [1, 2]))).toEqual([[1, 2]]);
   });
   it('holds both ends of a range text to their limits', () => {

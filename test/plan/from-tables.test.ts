@@ -51,7 +51,10 @@ const channels = (columns: Columns, ...rows: Cell[][]) =>
 
 const check = (row: Cell[], columns: Columns = {}, others = lists) => {
   const { plan, misreads } = planFromTables([channels(columns, row), ...others]);
-  return { ...checkChannels(plan.channels, plan.limits)[0]!, misreads: misreads.map((misread) => describeMisread(misread)) };
+  return {
+    ...checkChannels(plan.channels, plan.limits)[0]!,
+    misreads: misreads.map((misread) => describeMisread(misread)),
+  };
 };
 
 describe('a plan from tables', () => {
@@ -99,6 +102,13 @@ describe('a plan from tables', () => {
     expect(thermal.band!.high).toBeCloseTo(0.0016233766233766378, 12);
   });
 
+  it('leaves the same-as-above mark and a text with two readings open', () => {
+    const list = table('channels', plain('channel', 'sensor', 'temperatureLow'), ['W1', '"', '10 -20']);
+    expect(planFromTables([list]).misreads.map(({ read, problem }) => [read, problem?.code])).toEqual([
+      ['10 -20', 'ambiguous'],
+      ['"', undefined],
+    ]);
+  });
   it('fills both ends from a range text, but not over a number that is given', () => {
     const { thermal, misreads } = check(striker({ temperatureLow: '18..28 °C', temperatureHigh: null }));
     expect(misreads).toEqual([]);

@@ -170,6 +170,23 @@ describe('the ways in which a channel list stands on a sheet', () => {
     expect(channelsOf({ ...hidden, info: { ...hidden.info, active: false } }, old)?.sheet).toBe('Old');
   });
 
+  it('one part of the structure per sheet: the others are named, and are no lists of mounts', () => {
+    const headings = [...HEADINGS, 'Mount', 'Temperature min [°C]', 'Temperature max [°C]'];
+    const rows = DATA.map((cells) => [...cells, 'Wax', -20, 60]);
+    const found = recognise(['Wing', 'Boom', 'Tail'].map((name) => sheet(name, [headings, ...rows])));
+    expect(Object.keys(found)).toEqual(['channels']);
+    expect(found.channels?.further).toEqual([
+      { sheet: 'Boom', headerRow: 0, column: 0 },
+      { sheet: 'Tail', headerRow: 0, column: 0 },
+    ]);
+    const chosen = recognise(
+      ['Wing', 'Boom'].map((name) => sheet(name, [headings, ...rows])),
+      { mapping: { channels: { sheet: 'Boom' } } },
+    );
+    expect(chosen.channels?.sheet).toBe('Boom');
+    expect(chosen.mounts).toBeUndefined();
+  });
+
   it('read from somewhere else than A1', () => {
     const found = channelsOf(sheet('List', [HEADINGS, ...DATA], { row: 10, column: 3 }));
     expect(found).toMatchObject({ headerRow: 10, firstRow: 11, lastRow: 13, firstColumn: 3 });

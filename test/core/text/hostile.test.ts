@@ -71,7 +71,7 @@ describe('whatever is typed', () => {
           isSound(readList(text, unit), (values) => values)
         );
       }),
-      { numRuns: 30_000 },
+      { numRuns: Number(process.env.TEXT_RUNS ?? 30_000) },
     );
   });
 
@@ -88,7 +88,7 @@ describe('whatever is typed', () => {
         const unitText = first.value.unitText;
         return unitText === undefined || decidedByField.test(unitText) || text.toUpperCase() === 'DC';
       }),
-      { numRuns: 70_000 },
+      { numRuns: Number(process.env.TEXT_RUNS ?? 70_000) },
     );
   });
 });

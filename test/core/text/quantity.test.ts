@@ -14,6 +14,12 @@ const problem = (text: string, unit: UnitId) => {
 const relative = (got: number, want: number): number => Math.abs(got - want) / Math.abs(want);
 
 // Expected numbers by hand from exact definitions: standard gravity 9.80665 m/s², inch 25.4 mm, pound 0.45359237 kg.
+it('takes a tolerance between the number and its unit', () => {
+  for (const text of ['0.8 ±5 % kHz', '0,8 ± 5 % kHz', '0.8 kHz ±5 %'])
+    expect(readQuantity(text, 'Hz')).toMatchObject({ ok: true, value: { si: 800, tolerance: 0.05 } });
+  expect(readQuantity('0.8 mV ±5 % kHz', 'Hz').ok).toBe(false);
+});
+
 describe('a quantity as an engineer types it', () => {
   it.each<[string, UnitId, number]>([
     ['±65 g', 'g', 637.43225],
