@@ -3,7 +3,7 @@ const path = require('node:path');
 const HtmlWebpackPlugin = require('html-webpack-plugin');
 const MiniCssExtractPlugin = require('mini-css-extract-plugin');
 const TerserPlugin = require('terser-webpack-plugin');
-const { IgnorePlugin } = require('webpack');
+const { DefinePlugin, IgnorePlugin } = require('webpack');
 
 const entry = (name) => path.resolve(__dirname, `src/entries/${name}`);
 const production = process.env.NODE_ENV !== 'development';
@@ -104,6 +104,7 @@ module.exports = {
     ],
   },
   plugins: [
+    new DefinePlugin({ CHANNELWRIGHT_BUILT: JSON.stringify(process.env.CHANNELWRIGHT_MARK ?? 'no mark') }),
     new MiniCssExtractPlugin({ filename: '[name].css', ignoreOrder: true }),
     new HtmlWebpackPlugin({
       template: entry('workbench.html'),

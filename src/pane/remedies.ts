@@ -6,7 +6,7 @@ import { keepingFocus, make, replaceContent } from './dom';
 import { RemediesState } from './remedies-state';
 import { freezeView, hintsView, namesView, stateView } from './remedies-views';
 
-/** Date and mark of the sources, put in by the build; absent where nothing was built. */
+/** Mark of the sources, put in by the build; absent where nothing was built. */
 declare const CHANNELWRIGHT_BUILT: string | undefined;
 
 export const RUNNING: Running = {
