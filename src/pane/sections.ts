@@ -5,6 +5,7 @@ import type { CautionView, Notice } from '../workbook/plan-view';
 import { make } from './dom';
 import { noticesView } from './notices-view';
 import type { PaneState } from './pane-state';
+import { READINGS_TITLE } from './readings-words';
 import { rowListView } from './row-list';
 
 /** A part that opens on demand; its content is made only while it is open. */
@@ -129,11 +130,12 @@ const cautionView = ({ title, text }: CautionView): HTMLElement =>
 /** The pane from top to bottom. */
 export const sections = (state: PaneState): (HTMLElement | null)[] => {
   const { words, language } = state;
-  const { unread = [], across = [], cautions = [], results } = state.view ?? {};
+  const { unread = [], readings = [], across = [], cautions = [], results } = state.view ?? {};
   return [
     checkSection(state),
     noticesSection(state, 'unread', words.unread, unread),
     rowsSection(state),
+    noticesSection(state, 'readings', READINGS_TITLE[language], readings),
     results ? noticesSection(state, 'across', words.across, across) : null,
     columnsSection(state),
     cautions.length > 0

@@ -11,6 +11,7 @@ import { sentenceOf } from '../plan/sentence';
 import type { TableReading } from '../plan/table-reading';
 import type { CautionView, Notice, Place } from './plan-view';
 import type { SheetContent } from './port';
+import { readingsOf } from './readings';
 import type { RecognisedTables } from './recognise';
 import type { RecognisedTable } from './tables';
 
@@ -20,6 +21,7 @@ export interface JudgedPlan {
   readonly limits: Limits;
   readonly byRow: ReadonlyMap<number, ChannelCheck>;
   readonly unread: readonly Notice[];
+  readonly readings: readonly Notice[];
   readonly across: readonly Notice[];
   readonly cautions: readonly CautionView[];
 }
@@ -86,6 +88,7 @@ export const judgePlan = (
       ...notRead(tables, language),
       ...misreads.map((misread) => ({ text: describeMisread(misread, language), at: placeOf(misread, tables) })),
     ],
+    readings: readingsOf(tables, contentOf, language),
     across: acrossRows(checks, limits)
       .filter(({ finding }) => finding.verdict !== 'PASS')
       .map(({ finding, rows }) => ({

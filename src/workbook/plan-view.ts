@@ -41,6 +41,8 @@ export interface PlanView {
   readonly trouble?: string;
   readonly fields: readonly FieldView[];
   readonly unread: readonly Notice[];
+  /** What is taken otherwise than it stands on the sheets. */
+  readonly readings: readonly Notice[];
   readonly across: readonly Notice[];
   readonly cautions: readonly CautionView[];
   readonly results?: Results;

@@ -154,6 +154,7 @@ export class PlanSession {
       trouble: this.tables.channels ? undefined : SESSION_WORDS[this.language].noList,
       fields: fieldViews(this.tables, this.mapping, this.language),
       unread: this.judged?.unread ?? [],
+      readings: this.judged?.readings ?? [],
       across: this.judged?.across ?? [],
       cautions: this.judged?.cautions ?? [],
       results: this.results && this.spoken(this.results),
