@@ -1,7 +1,11 @@
 import type { Verdict } from '../core/verdict';
 import { countIn, type Language } from '../core/language';
 import type { FieldView, Place, PlanView, RowDetail } from '../workbook/plan-view';
+import type { Candidate } from '../plan/choosing/rank';
+import { editsForCandidate } from '../workbook/choosing/use-candidate';
 import type { PlanSession } from '../workbook/session';
+import { ChooseState } from './choosing/choose-state';
+import { PLOT_WIDTH } from './plot-view';
 import { PANE_WORDS, type PaneWords } from './words';
 
 export interface Busy {
@@ -23,6 +27,8 @@ export class PaneState {
   pages = 1;
   openRow?: number;
   detail?: RowDetail;
+  /** Choosing a sensor for the open row. */
+  choosing?: ChooseState;
   private stop = { aborted: false };
   private readonly opened = new Map<string, boolean>();
 
@@ -45,6 +51,7 @@ export class PaneState {
   /** Reads the workbook afresh, as after another one was opened. */
   refresh(): Promise<void> {
     this.openRow = undefined;
+    this.choosing = undefined;
     this.opened.clear();
     this.pages = 1;
     return this.during('reading', () => this.read());
@@ -107,9 +114,30 @@ export class PaneState {
   /** Opens a row's detail, or closes it, and shows the row in the sheet. */
   choose(row: number): void {
     this.openRow = this.openRow === row ? undefined : row;
-    this.detail = this.openRow === undefined ? undefined : this.session.detail(row);
+    this.detail = this.openRow === undefined ? undefined : this.session.detail(row, PLOT_WIDTH);
+    this.choosing =
+      this.openRow === undefined ? undefined : new ChooseState(this.session, row, () => this.shownRows(), this.changed);
     this.changed();
     void this.reporting(this.session.goToRow(row));
+  }
+
+  /** Ranks the types for what is being chosen. */
+  rank(): Promise<void> {
+    return this.reporting(this.choosing?.rank(pause) ?? Promise.resolve());
+  }
+
+  /** Writes a type with its parts into the rows it was ranked for; verdicts follow from the cells. */
+  useCandidate(candidate: Candidate): Promise<void> {
+    const rows = this.choosing?.ranked ?? [];
+    return this.during('writing', async () => {
+      await this.session.use(editsForCandidate(rows, candidate));
+      await this.session.settled();
+      await this.read('edit');
+    });
+  }
+
+  private shownRows(): readonly number[] {
+    return (this.view?.results?.rows ?? []).filter(({ verdict }) => this.shown.has(verdict)).map(({ row }) => row);
   }
 
   go(place: Place): void {
@@ -122,7 +150,7 @@ export class PaneState {
     this.changed();
     await pause();
     this.view = this.session.judge();
-    if (this.openRow !== undefined) this.detail = this.session.detail(this.openRow);
+    if (this.openRow !== undefined) this.detail = this.session.detail(this.openRow, PLOT_WIDTH);
   }
 
   private progress(done: number, total: number): void {

@@ -4,6 +4,9 @@ import { elementOf } from '../plots/svg';
 import { make } from './dom';
 import './plots.css';
 
+/** What fits the narrowest pane; wider ones keep it, for a stretched plot has stretched letters. */
+export const PLOT_WIDTH = 288;
+
 const SVG = 'http://www.w3.org/2000/svg';
 
 const WORDS: InLanguages<string> = { en: 'The same in words', de: 'Dasselbe in Worten', fr: 'La même chose en mots' };

@@ -1,16 +1,15 @@
-import type { Verdict } from '../core/verdict';
 import type { RowDetail } from '../workbook/plan-view';
 import type { Results, RowResult } from '../workbook/results';
+import type { Language } from '../core/language';
+import { chooseView } from './choosing/choose-view';
 import { make } from './dom';
 import type { PaneState } from './pane-state';
-import { verdictMark } from './verdict-mark';
+import { plotView } from './plot-view';
+import { verdictWord } from './verdict-mark';
 import type { PaneWords } from './words';
 
 /** Rows drawn at once; more on request, so that a long plan stays quick. */
 const PAGE = 100;
-
-export const verdictWord = (verdict: Verdict): HTMLElement =>
-  make('span', { class: `cw-verdict ${verdict.toLowerCase()}` }, verdictMark(verdict), verdict);
 
 /** Only their titles: the texts stand once, under the cautions of the plan. */
 const cautionLines = ({ cautions }: RowDetail, words: PaneWords): HTMLElement[] =>
@@ -18,11 +17,16 @@ const cautionLines = ({ cautions }: RowDetail, words: PaneWords): HTMLElement[] 
     ? [make('p', { class: 'cw-caution' }, words.mind(cautions.map(({ title }) => title).join(', ')))]
     : [];
 
-export const detailView = (detail: RowDetail, words: PaneWords): HTMLElement =>
+export const detailView = (
+  detail: RowDetail,
+  words: PaneWords,
+  language: Language,
+  ...more: readonly (HTMLElement | null)[]
+): HTMLElement =>
   make(
     'div',
     { class: 'cw-detail' },
-    ...detail.headlines.flatMap(({ name, verdict, lines, sentences }) => [
+    ...detail.headlines.flatMap(({ name, verdict, lines, sentences, plot }) => [
       make('h3', {}, words.headlines[name], verdictWord(verdict)),
       make(
         'dl',
@@ -32,9 +36,11 @@ export const detailView = (detail: RowDetail, words: PaneWords): HTMLElement =>
           make('dd', {}, value, unit ? make('span', { class: 'unit' }, ` ${unit}`) : null),
         ]),
       ),
+      plot ? plotView(plot, language) : null,
       sentences.length > 0 ? make('ul', {}, ...sentences.map((sentence) => make('li', {}, sentence))) : null,
     ]),
     ...cautionLines(detail, words),
+    ...more,
   );
 
 const rowView = (result: RowResult, open: boolean, choose: (row: number) => void): HTMLElement =>
@@ -60,6 +66,7 @@ const rowView = (result: RowResult, open: boolean, choose: (row: number) => void
 /** Failing rows first, as real text; a click opens the row and jumps to it in the sheet. */
 export const rowListView = (state: PaneState, results: Results): HTMLElement => {
   const { words, shown, openRow, detail } = state;
+  const chosen = state.choosing ? chooseView(state, state.choosing) : null;
   const rows = results.rows.filter((result) => shown.has(result.verdict));
   const drawn = rows.slice(0, state.pages * PAGE);
   const rest = rows.length - drawn.length;
@@ -73,7 +80,12 @@ export const rowListView = (state: PaneState, results: Results): HTMLElement => 
       ...drawn.map((result) => {
         const open = result.row === openRow;
         const choose = (row: number) => state.choose(row);
-        return make('li', {}, rowView(result, open, choose), open && detail ? detailView(detail, words) : null);
+        return make(
+          'li',
+          {},
+          rowView(result, open, choose),
+          open && detail ? detailView(detail, words, state.language, chosen) : null,
+        );
       }),
     ),
     rest > 0

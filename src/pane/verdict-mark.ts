@@ -1,4 +1,5 @@
 import type { Verdict } from '../core/verdict';
+import { make } from './dom';
 
 const SVG = 'http://www.w3.org/2000/svg';
 
@@ -33,3 +34,7 @@ export const verdictMark = (verdict: Verdict): SVGSVGElement => {
   }
   return svg;
 };
+
+/** The word with its mark. */
+export const verdictWord = (verdict: Verdict): HTMLElement =>
+  make('span', { class: `cw-verdict ${verdict.toLowerCase()}` }, verdictMark(verdict), verdict);

@@ -11,7 +11,7 @@ export interface PaneWords {
   readonly checkChannels: string;
   readonly checkAgain: string;
   readonly stop: string;
-  readonly busy: { readonly reading: string; readonly checking: string };
+  readonly busy: { readonly reading: string; readonly checking: string; readonly writing: string };
   readonly counts: string;
   readonly meaning: Readonly<Record<Verdict, string>>;
   readonly rows: string;
@@ -42,7 +42,7 @@ const english: PaneWords = {
   checkChannels: 'Check channels',
   checkAgain: 'Check again',
   stop: 'Stop',
-  busy: { reading: 'Reading', checking: 'Checking' },
+  busy: { reading: 'Reading', checking: 'Checking', writing: 'Writing' },
   counts: 'Channels by verdict; press to show or hide them below',
   meaning: {
     PASS: 'all four checks hold',
@@ -90,7 +90,7 @@ const german: PaneWords = {
   checkChannels: 'Kanäle prüfen',
   checkAgain: 'Erneut prüfen',
   stop: 'Anhalten',
-  busy: { reading: 'Wird gelesen', checking: 'Wird geprüft' },
+  busy: { reading: 'Wird gelesen', checking: 'Wird geprüft', writing: 'Wird geschrieben' },
   counts: 'Kanäle nach Urteil; drücken, um sie unten zu zeigen oder auszublenden',
   meaning: {
     PASS: 'alle vier Prüfungen sind erfüllt',
@@ -138,7 +138,7 @@ const french: PaneWords = {
   checkChannels: 'Contrôler les voies',
   checkAgain: 'Contrôler de nouveau',
   stop: 'Arrêter',
-  busy: { reading: 'Lecture', checking: 'Contrôle' },
+  busy: { reading: 'Lecture', checking: 'Contrôle', writing: 'Écriture' },
   counts: 'Voies par verdict ; appuyer pour les montrer ou les masquer ci-dessous',
   meaning: {
     PASS: 'les quatre contrôles sont satisfaits',

@@ -8,6 +8,11 @@ import type { Limits } from '../plan/limits';
 import { inWords, signed } from '../plan/numbers-in-words';
 import { sentenceOf } from '../plan/sentence';
 import type { Headline } from '../plan/finding';
+import { levelLadder } from '../plots/level-ladder';
+import type { Plot } from '../plots/plot';
+import { spanBar } from '../plots/span-bar';
+import type { PlotOptions, PlotRow } from '../plots/strips';
+import { thermalStrip } from '../plots/thermal-strip';
 import type { DetailLine, RowDetail } from './plan-view';
 import { HEADLINES } from './results';
 import { SESSION_WORDS, type SessionWords } from './words';
@@ -84,12 +89,23 @@ const LINES: Readonly<Record<Headline, Lines>> = {
   },
 };
 
+const DRAWN: Readonly<Partial<Record<Headline, (rows: readonly PlotRow[], options: PlotOptions) => Plot>>> = {
+  level: levelLadder,
+  thermal: thermalStrip,
+  frequency: spanBar,
+};
+const plotOf = (name: Headline, check: ChannelCheck, options: PlotOptions): Plot | undefined => {
+  const { id, named, sensor } = check.channel;
+  return DRAWN[name]?.([{ label: named?.sensor ?? sensor?.name ?? id, check }], options);
+};
+
 /** All numbers of one channel, what each finding says, and the cautions that the row calls for. */
-export const detailOf = (check: ChannelCheck, limits: Limits, language: Language): RowDetail => ({
+export const detailOf = (check: ChannelCheck, limits: Limits, language: Language, plotWidth?: number): RowDetail => ({
   headlines: HEADLINES.map((name) => ({
     name,
     verdict: check[name].verdict,
     lines: LINES[name](check, new Say(language)),
+    plot: plotWidth === undefined ? undefined : plotOf(name, check, { width: plotWidth, limits, language }),
     sentences: findingsOf(check, limits, name).map((finding) => sentenceOf(finding, language)),
   })),
   cautions: cautionsFor([check], language).map(({ caution }) => caution),

@@ -1,6 +1,7 @@
 import type { Verdict } from '../core/verdict';
 import type { Caution } from '../plan/cautions';
 import type { TableName } from '../plan/fields';
+import type { Plot } from '../plots/plot';
 import type { PlanTables } from './row-sources';
 import type { Headline, Results } from './results';
 
@@ -60,6 +61,8 @@ export interface RowDetail {
     readonly verdict: Verdict;
     readonly lines: readonly DetailLine[];
     readonly sentences: readonly string[];
+    /** What shows it; a mass is a number and needs no drawing. */
+    readonly plot?: Plot;
   }[];
   readonly cautions: readonly CautionView[];
 }

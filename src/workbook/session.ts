@@ -3,6 +3,8 @@ import { fieldByKey } from '../plan/fields';
 import type { PlanSource } from './choosing/what-if';
 import { findingsOf } from '../plan/findings';
 import { reasonText } from '../plan/sentence';
+import type { RowEdit } from './choosing/row-edits';
+import { useChoice } from './choosing/use-candidate';
 import { isBlank, writeChecks } from './check';
 import { detailOf } from './detail';
 import { describeLists, fieldViews } from './field-views';
@@ -118,9 +120,14 @@ export class PlanSession {
   }
 
   /** All that is known of the channel in this row of the sheet. */
-  detail(row: number): RowDetail | undefined {
+  detail(row: number, plotWidth?: number): RowDetail | undefined {
     const check = this.judged?.byRow.get(row);
-    return check && this.judged && detailOf(check, this.judged.limits, this.language);
+    return check && this.judged && detailOf(check, this.judged.limits, this.language, plotWidth);
+  }
+
+  /** Writes what was chosen into the rows, as one action; returns how many cells. */
+  use(edits: readonly RowEdit[]): Promise<number> {
+    return useChoice(this.spreadsheet, this.source, edits, { language: this.language });
   }
 
   /** Shows a channel's row: what was chosen for it, and our verdicts beside. */

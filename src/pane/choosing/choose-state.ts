@@ -1,0 +1,97 @@
+import type { Part } from '../../plan/choosing/candidate';
+import { rankingSteps, type Candidate } from '../../plan/choosing/rank';
+import type { WaysOut } from '../../plan/choosing/relax';
+import { stockIn, waysOutForRow } from '../../workbook/choosing/choose';
+import type { PlanSession } from '../../workbook/session';
+
+export type Target = 'row' | 'part' | 'shown';
+
+/** Ranking types for a row, or for several that are chosen together. Draws nothing itself. */
+export class ChooseState {
+  target: Target = 'row';
+  readonly free = new Set<Part>(['mount', 'cable', 'input']);
+  candidates?: readonly Candidate[];
+  ways?: WaysOut;
+  /** Sheet rows for which the candidates were ranked, in the order of the channels. */
+  ranked: readonly number[] = [];
+  isBusy = false;
+  isLong = false;
+  hasPlots = false;
+
+  constructor(
+    private readonly session: PlanSession,
+    readonly row: number,
+    private readonly shownRows: () => readonly number[],
+    private readonly changed: () => void,
+  ) {}
+
+  get part(): string {
+    return this.session.source.judged?.byRow.get(this.row)?.channel.group?.trim() ?? '';
+  }
+
+  rowsOf(target: Target): readonly number[] {
+    const { judged } = this.session.source;
+    if (!judged || target === 'row') return [this.row];
+    if (target === 'shown') return this.shownRows().filter((row) => judged.byRow.has(row));
+    return [...judged.byRow]
+      .filter(([, { channel }]) => (channel.group?.trim() ?? '') === this.part)
+      .map(([row]) => row);
+  }
+
+  setTarget(target: Target): void {
+    this.target = target;
+    this.forget();
+  }
+
+  setFree(part: Part, isFree: boolean): void {
+    if (isFree) this.free.add(part);
+    else this.free.delete(part);
+    this.forget();
+  }
+
+  /** Ranks in steps, with a turn for the page before each. */
+  async rank(turn: () => Promise<void>): Promise<void> {
+    const { judged } = this.session.source;
+    if (this.isBusy || !judged) return;
+    this.isBusy = true;
+    this.forget();
+    try {
+      const rows = this.rowsOf(this.target);
+      const channels = rows.map((row) => judged.byRow.get(row)!.channel);
+      const free = [...this.free];
+      const steps = rankingSteps(channels, stockIn(judged), judged.limits, { free });
+      for (let isDone = false; !isDone;) {
+        await turn();
+        const step = steps.next();
+        isDone = step.done === true;
+        if (step.done) this.candidates = step.value.candidates;
+      }
+      this.ranked = rows;
+      if (this.candidates?.[0]?.verdict !== 'PASS') {
+        await turn();
+        this.ways = waysOutForRow(judged, this.row, { free });
+      }
+    } finally {
+      this.isBusy = false;
+      this.changed();
+    }
+  }
+
+  showAll(): void {
+    this.isLong = true;
+    this.changed();
+  }
+
+  showPlots(): void {
+    this.hasPlots = !this.hasPlots;
+    this.changed();
+  }
+
+  private forget(): void {
+    this.candidates = undefined;
+    this.ways = undefined;
+    this.isLong = false;
+    this.hasPlots = false;
+    this.changed();
+  }
+}

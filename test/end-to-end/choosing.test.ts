@@ -1,0 +1,97 @@
+import { readFileSync } from 'node:fs';
+import type { Browser } from 'playwright-core';
+import { launch, startServer, Workbench } from './workbench-page';
+
+const AXE = readFileSync(require.resolve('axe-core/axe.min.js'), 'utf8');
+let browser: Browser;
+let server: { address: string; close: () => void };
+let bench: Workbench;
+
+beforeAll(async () => {
+  server = await startServer();
+  browser = await launch();
+  bench = await Workbench.open(browser, server.address);
+  await bench.check();
+  // W014: a 14 gram triaxial sensor on a skin that bears 0.5 gram.
+  await bench.page.click('.cw-row >> nth=1');
+  await bench.page.waitForSelector('.cw-plot');
+}, 180_000);
+afterAll(async () => {
+  await browser?.close();
+  server?.close();
+});
+
+const counts = async () => (await bench.page.textContent('.cw-counts'))!.match(/\d+/g)!.map(Number);
+const rowCells = async (): Promise<readonly unknown[]> => {
+  const { values } = await bench.sheet('Channels');
+  return values.find((line) => line.includes('W014'))!;
+};
+
+it('an open row shows its three plots, each with the same in words', async () => {
+  const labels = await bench.page.locator('.cw-detail > .cw-plot svg').evaluateAll((all) => all.map((svg) => svg.getAttribute('aria-label'))); // prettier-ignore
+  expect(labels).toHaveLength(3);
+  expect(labels[0]).toMatch(/Level range\. .*headroom −12\.4 dB FAIL/);
+  expect(labels[1]).toMatch(/Thermal deviation\. .*PASS/);
+  expect(labels[2]).toMatch(/Frequency span\. .*band needed 5 Hz to 2000 Hz/);
+});
+
+it('ranks the types of the list for the row, those that pass first, and says why the others do not', async () => {
+  await bench.page.click('[data-key=rank]');
+  await bench.page.waitForSelector('.cw-candidates', { timeout: 60_000 });
+  await bench.page.click('[data-key=candidates-more]');
+  const said = await bench.page.locator('.cw-candidates > li').evaluateAll((all) => all.map((li) => li.textContent!));
+  expect(said).toHaveLength(30);
+  const order = said.map((text) => ['PASS', 'WARN', 'INCOMPLETE', 'FAIL'].findIndex((word) => text.includes(word)));
+  expect(order).toEqual([...order].sort((a, b) => a - b));
+  expect(said.filter((text) => text.includes('FAIL')).every((text) => text.includes('Why not:'))).toBe(true);
+  expect(said.find((text) => text.startsWith('Ce-100 triax'))).toContain('Mass ratio');
+}, 90_000);
+
+it('compares several types in one plot', async () => {
+  await bench.page.click('[data-key=candidates-plots]');
+  const compared = bench.page.locator('.cw-choose .cw-plot svg');
+  expect(await compared.count()).toBe(3);
+  expect((await compared.first().getAttribute('aria-label'))!.match(/signal to noise/g)).toHaveLength(3);
+});
+
+it('has nothing that axe objects to', async () => {
+  await bench.page.evaluate(AXE);
+  const found = await bench.page.evaluate(async () => {
+    const { axe } = window as unknown as { axe: { run(at: string): Promise<{ violations: { id: string }[] }> } };
+    return (await axe.run('#pane')).violations.map(({ id }) => id);
+  });
+  expect(found).toEqual([]);
+});
+
+it('writes a chosen type with its parts into the row, the verdict follows, and one undo takes it back', async () => {
+  const [before, cells] = [await counts(), await rowCells()];
+  await bench.page.click('.cw-candidates > li:first-child button');
+  await bench.page.waitForFunction(
+    (fails) => Number(/\d+/.exec(document.querySelector('.cw-counts')!.textContent!)![0]) === fails - 1,
+    before[0]!,
+    { timeout: 60_000 },
+  );
+  const written = await rowCells();
+  const user = (line: readonly unknown[]) => line.slice(0, 24);
+  const changed = user(written).filter((cell, i) => cell !== user(cells)[i]);
+  expect(changed).toContain('Ce-1 micro charge');
+  expect(changed.length).toBeLessThanOrEqual(4);
+  await bench.page.click('#undo');
+  await bench.page.waitForFunction(
+    (fails) => Number(/\d+/.exec(document.querySelector('.cw-counts')!.textContent!)![0]) === fails,
+    before[0]!,
+    { timeout: 60_000 },
+  );
+  expect(user(await rowCells())).toEqual(user(cells));
+}, 150_000);
+
+it('says what conflicts and what would help where nothing fits', async () => {
+  await bench.page.click('.cw-row[aria-expanded=true]');
+  await bench.page.locator('.cw-row', { hasText: 'C001' }).click();
+  await bench.page.click('[data-key=rank]');
+  await bench.page.waitForSelector('.cw-choose .cw-message li', { timeout: 60_000 });
+  const said = (await bench.page.locator('.cw-choose .cw-message').textContent())!;
+  expect(said).toContain('What would help');
+  expect(said).toMatch(/without contact|local mass/i);
+  expect(bench.errors).toEqual([]);
+}, 90_000);
