@@ -6,7 +6,7 @@ export const english: RemediesWords = {
   hintsTitle: 'First steps',
   hints: [
     'Type =CHAN. in a cell: the list of functions opens there.',
-    'Press “Check channels” above: verdicts are written beside the list, and nothing of yours is changed.',
+    'Press “Check channels” below: verdicts are written beside the list, and nothing of yours is changed.',
     'Nothing leaves this machine: the workbook is read and calculated here.',
   ],
   dismiss: 'Got it',

@@ -6,7 +6,7 @@ export const french: RemediesWords = {
   hintsTitle: 'Premiers pas',
   hints: [
     'Saisir =CHAN. dans une cellule : la liste des fonctions s’y ouvre.',
-    'Appuyer ci-dessus sur « Contrôler les voies » : les verdicts s’écrivent à côté de la liste, vos cellules restent intactes.',
+    'Appuyer ci-dessous sur « Contrôler les voies » : les verdicts s’écrivent à côté de la liste, vos cellules restent intactes.',
     'Rien ne quitte cette machine : le classeur est lu et calculé ici.',
   ],
   dismiss: 'Compris',

@@ -6,7 +6,7 @@ export const german: RemediesWords = {
   hintsTitle: 'Erste Schritte',
   hints: [
     '=CHAN. in eine Zelle tippen: Dort öffnet sich die Liste der Funktionen.',
-    'Oben „Kanäle prüfen“ drücken: Die Urteile stehen dann neben der Liste, Ihre eigenen Zellen bleiben unverändert.',
+    'Unten „Kanäle prüfen“ drücken: Die Urteile stehen dann neben der Liste, Ihre eigenen Zellen bleiben unverändert.',
     'Nichts verlässt diesen Rechner: Die Arbeitsmappe wird hier gelesen und gerechnet.',
   ],
   dismiss: 'Verstanden',

@@ -16,11 +16,31 @@ export const run = async (root: string): Promise<void> => {
   try {
     await bench.page.waitForTimeout(1_000);
     await shoot('start');
+    await bench.page.click('[data-key=hints-dismiss], .cw-first button');
     await bench.check();
     await shoot('checked');
     await bench.page.locator('.cw-row').nth(1).click();
+    const toTop = (selector: string) =>
+      bench.page
+        .locator(selector)
+        .first()
+        .evaluate((element) => element.scrollIntoView({ block: 'start' }));
+    await toTop('.cw-row[aria-expanded=true]');
     await shoot('failing-row');
+    await bench.page.click('[data-key=rank]');
+    await bench.page.waitForSelector('.cw-candidates');
+    await toTop('.cw-choose');
+    await shoot('choosing');
+    await bench.page.click('[data-key=candidates-plots]');
+    await toTop('.cw-choose .cw-plot');
+    await shoot('compared');
     await bench.page.locator('.cw-row').nth(1).click();
+    await bench.page.locator('.cw-row', { hasText: 'C001' }).click();
+    await bench.page.click('[data-key=rank]');
+    await bench.page.waitForSelector('.cw-choose .cw-message');
+    await toTop('.cw-choose');
+    await shoot('conflict');
+    await bench.page.locator('.cw-row', { hasText: 'C001' }).click();
     await bench.page.click('[data-key=columns]');
     await bench.page.selectOption('#cw-field-channels-localMass', { index: 0 });
     await bench.ready();

@@ -19,6 +19,9 @@ import { addressOf, readSheet } from './read-sheet';
 
 type Place = { sheet: string; range: RangeAddress };
 
+/** Rows left in sight above one that is shown: the grid puts the cell asked for under the rows that are frozen. */
+const ABOVE = 3;
+
 /** The port over the embedded spreadsheet, on a page or without one. It follows whatever workbook is open. */
 export class EmbeddedSpreadsheet implements Spreadsheet {
   readonly host = 'embedded';
@@ -61,7 +64,7 @@ export class EmbeddedSpreadsheet implements Spreadsheet {
     workbook.setActiveSheet(target);
     target.setActiveRange(target.getRange(row, column, rows, columns));
     if ('scrollToCell' in target)
-      (target as { scrollToCell(row: number, column: number): void }).scrollToCell(row, column);
+      (target as { scrollToCell(row: number, column: number): void }).scrollToCell(Math.max(0, row - ABOVE), column);
   }
 
   async selection(): Promise<Place | undefined> {
