@@ -1,6 +1,8 @@
 import type { RowDetail } from '../workbook/plan-view';
 import type { Results, RowResult } from '../workbook/results';
 import type { Language } from '../core/language';
+import { askedViews } from './choosing/asked-view';
+import type { ChooseState } from './choosing/choose-state';
 import { chooseView } from './choosing/choose-view';
 import { make } from './dom';
 import type { PaneState } from './pane-state';
@@ -63,10 +65,17 @@ const rowView = (result: RowResult, open: boolean, choose: (row: number) => void
     result.reason ? make('span', { class: 'reason' }, result.reason) : null,
   );
 
+/** What the open row asks of a sensor, what kinds can give it, and the types of the list ranked. */
+const choiceViews = (state: PaneState, choose: ChooseState): readonly HTMLElement[] => {
+  const { judged } = state.session.source;
+  const check = judged?.byRow.get(choose.row);
+  return [...(judged && check ? askedViews(state, check, judged.limits) : []), chooseView(state, choose)];
+};
+
 /** Failing rows first, as real text; a click opens the row and jumps to it in the sheet. */
 export const rowListView = (state: PaneState, results: Results): HTMLElement => {
   const { words, shown, openRow, detail } = state;
-  const chosen = state.choosing ? chooseView(state, state.choosing) : null;
+  const chosen = state.choosing ? choiceViews(state, state.choosing) : [];
   const rows = results.rows.filter((result) => shown.has(result.verdict));
   const drawn = rows.slice(0, state.pages * PAGE);
   const rest = rows.length - drawn.length;
@@ -84,7 +93,7 @@ export const rowListView = (state: PaneState, results: Results): HTMLElement => 
           'li',
           {},
           rowView(result, open, choose),
-          open && detail ? detailView(detail, words, state.language, chosen) : null,
+          open && detail ? detailView(detail, words, state.language, ...chosen) : null,
         );
       }),
     ),

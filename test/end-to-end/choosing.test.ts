@@ -35,6 +35,16 @@ it('an open row shows its three plots, each with the same in words', async () =>
   expect(labels[2]).toMatch(/Frequency span\. .*band needed 5 Hz to 2000 Hz/);
 });
 
+it('says what a sensor must satisfy here, and which kinds remain, with the mark of each tendency', async () => {
+  await bench.page.click('[data-key=envelope]');
+  await bench.page.click('[data-key=technology]');
+  const asked = (await bench.page.locator('.cw-asked').allTextContents()).join(' ');
+  // 0.52 gram is what the mass check allows beside mount and cable, as the row's own sentence says.
+  expect(asked).toMatch(/0\.52 gram/);
+  expect(asked).toMatch(/common practice|from memory/);
+  expect(asked).not.toMatch(/undefined|NaN/);
+});
+
 it('ranks the types of the list for the row, those that pass first, and says why the others do not', async () => {
   await bench.page.click('[data-key=rank]');
   await bench.page.waitForSelector('.cw-candidates', { timeout: 60_000 });

@@ -1,0 +1,79 @@
+import type { InLanguages, Language } from '../../core/language';
+import type { ChannelCheck } from '../../plan/check';
+import { envelopeOf } from '../../plan/choosing/envelope';
+import { envelopeSentence } from '../../plan/choosing/envelope-words';
+import { adviseTechnology } from '../../plan/choosing/technology';
+import {
+  adviceNotes,
+  elementWords,
+  relaxationWords,
+  standingWords,
+  technologySentence,
+} from '../../plan/choosing/technology-words';
+import type { Advised, TechnologyReason } from '../../plan/choosing/technology-types';
+import type { Limits } from '../../plan/limits';
+import { make } from '../dom';
+import type { PaneState } from '../pane-state';
+
+const WORDS: InLanguages<{ readonly envelope: string; readonly technology: string }> = {
+  en: {
+    envelope: 'What a sensor must satisfy here',
+    technology: 'Which sensing elements remain',
+  },
+  de: {
+    envelope: 'Was ein Aufnehmer hier erfüllen muss',
+    technology: 'Welche Messelemente bleiben',
+  },
+  fr: {
+    envelope: 'Ce qu’un capteur doit satisfaire ici',
+    technology: 'Quels éléments sensibles restent',
+  },
+};
+
+/** What the row asks of a supplier, and what kinds of sensor can give it; made only while open. */
+export const askedViews = (state: PaneState, check: ChannelCheck, limits: Limits): readonly HTMLElement[] => {
+  const { language } = state;
+  const words = WORDS[language];
+  return [
+    folded(state, 'envelope', words.envelope, () => [envelopeList(check, limits, language)]),
+    folded(state, 'technology', words.technology, () => technologyLists(check, limits, language)),
+  ];
+};
+
+const folded = (state: PaneState, key: string, title: string, content: () => readonly HTMLElement[]): HTMLElement => {
+  const open = state.isOpen(key, false);
+  const section = make('details', { open, class: 'cw-asked' }, make('summary', { 'data-key': key }, title), ...(open ? content() : [])); // prettier-ignore
+  section.addEventListener('toggle', () => {
+    if (section.open !== open) state.setOpen(key, section.open);
+  });
+  return section;
+};
+
+const envelopeList = ({ channel }: ChannelCheck, limits: Limits, language: Language): HTMLElement =>
+  make(
+    'ul',
+    {},
+    ...envelopeOf(channel, limits).bounds.map((bound) => make('li', {}, envelopeSentence(bound, language))),
+  );
+
+const technologyLists = ({ channel }: ChannelCheck, limits: Limits, language: Language): readonly HTMLElement[] => {
+  const advice = adviseTechnology(channel, limits);
+  const item = (name: string, { standing, reasons }: Advised<string>): HTMLElement =>
+    make(
+      'li',
+      {},
+      make('strong', {}, name),
+      `: ${standingWords(standing, language)}`,
+      reasons.length > 0
+        ? make('ul', {}, ...reasons.map((reason) => make('li', {}, reasonText(reason, language))))
+        : null,
+    );
+  return [
+    make('ul', {}, ...advice.elements.map((one) => item(elementWords(one.kind, language), one))),
+    make('ul', {}, ...advice.outputs.map((one) => item(one.kind, one))),
+    ...adviceNotes(advice, language).map((note) => make('p', {}, note)),
+  ];
+};
+
+const reasonText = (reason: TechnologyReason, language: Language): string =>
+  [technologySentence(reason, language), relaxationWords(reason, language)].filter(Boolean).join(' ');
