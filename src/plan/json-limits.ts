@@ -1,6 +1,6 @@
 import { PURPOSES, type Purpose } from './fields';
 import type { JsonObject, JsonReader } from './json-record';
-import { DEFAULT_LIMITS, DEFAULT_ORIGIN, type Bound, type Limits } from './limits';
+import { DEFAULT_LIMITS, type Bound, type Limits } from './limits';
 
 export const PLAN_ORIGIN = 'this plan';
 
@@ -14,44 +14,7 @@ const LIMIT_KEYS = [
   'span_tolerance_percent',
   'wide_span_tolerance_percent',
   'band_edge_slack',
-  'origins',
 ];
-
-/** Limits whose origin can be told in words, by the key under `origins`. */
-export const ORIGIN_KEYS = [
-  'signal_to_noise',
-  'headroom',
-  'mass_ratio_survey',
-  'mass_ratio_modal',
-  'mass_ratio_shock',
-  'thermal_tolerance',
-  'span_tolerance',
-] as const;
-type OriginKey = (typeof ORIGIN_KEYS)[number];
-
-/** Why a limit has its value; undefined for a default, and where nothing more than "this plan" is known. */
-export const originsOf = (limits: Limits, key: OriginKey): string | undefined => {
-  const { origin } = boundFor(limits, key);
-  return origin === DEFAULT_ORIGIN || origin === PLAN_ORIGIN ? undefined : origin;
-};
-const boundFor = ({ massRatio, ...limits }: Limits, key: OriginKey): Bound => {
-  switch (key) {
-    case 'signal_to_noise':
-      return limits.signalToNoise;
-    case 'headroom':
-      return limits.headroom;
-    case 'mass_ratio_survey':
-      return massRatio.survey;
-    case 'mass_ratio_modal':
-      return massRatio.modal;
-    case 'mass_ratio_shock':
-      return massRatio.shock;
-    case 'thermal_tolerance':
-      return limits.thermalTolerance;
-    case 'span_tolerance':
-      return limits.spanTolerance;
-  }
-};
 
 /** The `common` part of a JSON plan over the defaults. The slack of band edges is fixed and only accepted as 0.001. */
 export const readJsonLimits = (reader: JsonReader, common: JsonObject): Limits => {
@@ -73,24 +36,11 @@ export const readJsonLimits = (reader: JsonReader, common: JsonObject): Limits =
       : reader.number(from[key], `${at}.${key}`, unit, 'limits', '');
   const inLimits = (key: string, unit: '%' | 'dB') => number(limits, key, `${path}.limits`, unit);
   const ratios = reader.object(limits['mass_ratio'] ?? {}, `${path}.limits.mass_ratio`) ?? {};
-  const origins = reader.object(limits['origins'] ?? {}, `${path}.limits.origins`) ?? {};
-  for (const key of Object.keys(origins))
-    if (!ORIGIN_KEYS.some((known) => known === key))
-      reader.report(`${path}.limits.origins.${key}`, origins[key], `one of ${ORIGIN_KEYS.join(', ')}`);
-  const origin = (key: OriginKey) => reader.text(origins[key], `${path}.limits.origins.${key}`);
   const massRatio = Object.fromEntries(
     PURPOSES.map((purpose) => {
       const at = `${path}.limits.mass_ratio.${purpose}`;
       const ratio = reader.object(ratios[purpose] ?? {}, at) ?? {};
-      return [
-        purpose,
-        changed(
-          defaults.massRatio[purpose],
-          number(ratio, 'pass', at),
-          number(ratio, 'warn', at),
-          origin(`mass_ratio_${purpose}`),
-        ),
-      ];
+      return [purpose, changed(defaults.massRatio[purpose], number(ratio, 'pass', at), number(ratio, 'warn', at))];
     }),
   ) as Record<Purpose, Bound>;
   return {
@@ -100,26 +50,14 @@ export const readJsonLimits = (reader: JsonReader, common: JsonObject): Limits =
       defaults.signalToNoise,
       inLimits('signal_to_noise_pass_dB', 'dB'),
       inLimits('signal_to_noise_warn_dB', 'dB'),
-      origin('signal_to_noise'),
     ),
-    headroom: changed(
-      defaults.headroom,
-      inLimits('headroom_pass_dB', 'dB'),
-      inLimits('headroom_warn_dB', 'dB'),
-      origin('headroom'),
-    ),
+    headroom: changed(defaults.headroom, inLimits('headroom_pass_dB', 'dB'), inLimits('headroom_warn_dB', 'dB')),
     massRatio,
-    thermalTolerance: changed(
-      defaults.thermalTolerance,
-      inLimits('thermal_tolerance_percent', '%'),
-      undefined,
-      origin('thermal_tolerance'),
-    ),
+    thermalTolerance: changed(defaults.thermalTolerance, inLimits('thermal_tolerance_percent', '%'), undefined),
     spanTolerance: changed(
       defaults.spanTolerance,
       inLimits('span_tolerance_percent', '%'),
       inLimits('wide_span_tolerance_percent', '%'),
-      origin('span_tolerance'),
     ),
   };
 };
