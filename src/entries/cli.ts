@@ -4,6 +4,7 @@ import { assignCommand, assignTyped } from './cli/assign-command';
 import { checkCommand } from './cli/check-command';
 import { CHOOSE_OPTIONS, chooseCommand, type ChooseValues } from './cli/choose-command';
 import { evalCommand } from './cli/eval-command';
+import { EXPORT_OPTIONS, exportCommand, type ExportValues } from './cli/export-command';
 import { functionsCommand } from './cli/functions-command';
 import { CommandProblem, STATUS, usageProblem } from './cli/status';
 import { languageTyped, paperTyped } from './cli/typed-options';
@@ -46,6 +47,7 @@ const OPTIONS = {
     mapping: TEXT,
   },
   choose: CHOOSE_OPTIONS,
+  export: EXPORT_OPTIONS,
   eval: { json: FLAG },
   functions: { json: FLAG, language: TEXT },
   template: {},
@@ -73,7 +75,7 @@ const run = async (argv: readonly string[], io: Io): Promise<number> => {
   }
   if (!Object.hasOwn(OPTIONS, command))
     throw usageProblem(
-      `there is no command "${command}"; expected check, choose, assign, eval, functions, template or help.`,
+      `there is no command "${command}"; expected check, choose, assign, export, eval, functions, template or help.`,
     );
   if (rest.includes('--help') || rest.includes('-h')) {
     io.out(USAGE);
@@ -111,6 +113,8 @@ const run = async (argv: readonly string[], io: Io): Promise<number> => {
       return assignCommand(assignTyped(positionals, text, isOn), io);
     case 'choose':
       return chooseCommand(positionals, values as ChooseValues, io);
+    case 'export':
+      return exportCommand(positionals, values as ExportValues, io);
     case 'functions':
       return functionsCommand(isOn('json'), io, text('language'));
     case 'template':

@@ -7,6 +7,8 @@ export type JsonField =
   | { readonly kind: 'numbers'; readonly to: string; readonly unit: UnitId; readonly field?: string }
   | { readonly kind: 'pairs'; readonly to: string; readonly x: UnitId; readonly unit: UnitId }
   | { readonly kind: 'text'; readonly to: string }
+  /** A day, as in 2026-11-30. */
+  | { readonly kind: 'date'; readonly to: string }
   | { readonly kind: 'choice'; readonly to: string; readonly choices: readonly string[] };
 export type JsonFields = Readonly<Record<string, JsonField>>;
 
@@ -43,6 +45,7 @@ export const SENSOR_KEYS: JsonFields = {
   calibration_temperature_degC: number('calibrationTemperature', '°C'),
   zero_drift_mgn_per_K: number('zeroDrift', 'mg/K'),
   quantity: number('quantity', '1'),
+  calibration_due: { kind: 'date', to: 'calibrationDue' },
 };
 
 export const MOUNT_KEYS: JsonFields = {

@@ -1,6 +1,6 @@
 import { PURPOSES, type Purpose } from './fields';
 import type { JsonObject, JsonReader } from './json-record';
-import { DEFAULT_LIMITS, type Bound, type Limits } from './limits';
+import { DEFAULT_LIMITS, DEFAULT_ORIGIN, type Bound, type Limits } from './limits';
 
 export const PLAN_ORIGIN = 'this plan';
 
@@ -14,7 +14,44 @@ const LIMIT_KEYS = [
   'span_tolerance_percent',
   'wide_span_tolerance_percent',
   'band_edge_slack',
+  'origins',
 ];
+
+/** Limits whose origin can be told in words, by the key under `origins`. */
+export const ORIGIN_KEYS = [
+  'signal_to_noise',
+  'headroom',
+  'mass_ratio_survey',
+  'mass_ratio_modal',
+  'mass_ratio_shock',
+  'thermal_tolerance',
+  'span_tolerance',
+] as const;
+type OriginKey = (typeof ORIGIN_KEYS)[number];
+
+/** Why a limit has its value; undefined for a default, and where nothing more than "this plan" is known. */
+export const originsOf = (limits: Limits, key: OriginKey): string | undefined => {
+  const { origin } = boundFor(limits, key);
+  return origin === DEFAULT_ORIGIN || origin === PLAN_ORIGIN ? undefined : origin;
+};
+const boundFor = ({ massRatio, ...limits }: Limits, key: OriginKey): Bound => {
+  switch (key) {
+    case 'signal_to_noise':
+      return limits.signalToNoise;
+    case 'headroom':
+      return limits.headroom;
+    case 'mass_ratio_survey':
+      return massRatio.survey;
+    case 'mass_ratio_modal':
+      return massRatio.modal;
+    case 'mass_ratio_shock':
+      return massRatio.shock;
+    case 'thermal_tolerance':
+      return limits.thermalTolerance;
+    case 'span_tolerance':
+      return limits.spanTolerance;
+  }
+};
 
 /** The `common` part of a JSON plan over the defaults. The slack of band edges is fixed and only accepted as 0.001. */
 export const readJsonLimits = (reader: JsonReader, common: JsonObject): Limits => {
@@ -26,23 +63,9 @@ export const readJsonLimits = (reader: JsonReader, common: JsonObject): Limits =
       ? undefined
       : reader.number(temperature, `${path}.calibration_temperature_degC`, '°C', 'sensors', 'calibrationTemperature');
   const limits = reader.object(common['limits'] ?? {}, `${path}.limits`) ?? {};
-  for (const key of Object.keys(limits))
-    if (!LIMIT_KEYS.includes(key))
-      reader.report(`${path}.limits.${key}`, limits[key], `one of ${LIMIT_KEYS.join(', ')}`);
-
-  const number = (from: JsonObject, key: string, at: string, unit: '1' | '%' | 'dB' = '1'): number | undefined =>
-    from[key] === undefined || from[key] === null
-      ? undefined
-      : reader.number(from[key], `${at}.${key}`, unit, 'limits', '');
-  const inLimits = (key: string, unit: '%' | 'dB') => number(limits, key, `${path}.limits`, unit);
-  const ratios = reader.object(limits['mass_ratio'] ?? {}, `${path}.limits.mass_ratio`) ?? {};
-  const massRatio = Object.fromEntries(
-    PURPOSES.map((purpose) => {
-      const at = `${path}.limits.mass_ratio.${purpose}`;
-      const ratio = reader.object(ratios[purpose] ?? {}, at) ?? {};
-      return [purpose, changed(defaults.massRatio[purpose], number(ratio, 'pass', at), number(ratio, 'warn', at))];
-    }),
-  ) as Record<Purpose, Bound>;
+  reportUnknown(reader, limits, `${path}.limits`, LIMIT_KEYS);
+  const inLimits = (key: string, unit: '%' | 'dB') => boundIn(reader, limits, key, `${path}.limits`, unit);
+  const origin = originReader(reader, limits, `${path}.limits`);
   return {
     ...defaults,
     calibrationTemperature: calibrationTemperature ?? defaults.calibrationTemperature,
@@ -50,16 +73,60 @@ export const readJsonLimits = (reader: JsonReader, common: JsonObject): Limits =
       defaults.signalToNoise,
       inLimits('signal_to_noise_pass_dB', 'dB'),
       inLimits('signal_to_noise_warn_dB', 'dB'),
+      origin('signal_to_noise'),
     ),
-    headroom: changed(defaults.headroom, inLimits('headroom_pass_dB', 'dB'), inLimits('headroom_warn_dB', 'dB')),
-    massRatio,
-    thermalTolerance: changed(defaults.thermalTolerance, inLimits('thermal_tolerance_percent', '%'), undefined),
+    headroom: changed(
+      defaults.headroom,
+      inLimits('headroom_pass_dB', 'dB'),
+      inLimits('headroom_warn_dB', 'dB'),
+      origin('headroom'),
+    ),
+    massRatio: massRatios(reader, limits, `${path}.limits`, origin),
+    thermalTolerance: changed(
+      defaults.thermalTolerance,
+      inLimits('thermal_tolerance_percent', '%'),
+      undefined,
+      origin('thermal_tolerance'),
+    ),
     spanTolerance: changed(
       defaults.spanTolerance,
       inLimits('span_tolerance_percent', '%'),
       inLimits('wide_span_tolerance_percent', '%'),
+      origin('span_tolerance'),
     ),
   };
+};
+
+const boundIn = (reader: JsonReader, from: JsonObject, key: string, at: string, unit: '1' | '%' | 'dB' = '1') =>
+  from[key] === undefined || from[key] === null
+    ? undefined
+    : reader.number(from[key], `${at}.${key}`, unit, 'limits', '');
+
+const massRatios = (
+  reader: JsonReader,
+  limits: JsonObject,
+  path: string,
+  origin: (key: OriginKey) => string | undefined,
+): Limits['massRatio'] => {
+  const ratios = reader.object(limits['mass_ratio'] ?? {}, `${path}.mass_ratio`) ?? {};
+  const of = (purpose: Purpose): Bound => {
+    const at = `${path}.mass_ratio.${purpose}`;
+    const ratio = reader.object(ratios[purpose] ?? {}, at) ?? {};
+    const [pass, warn] = [boundIn(reader, ratio, 'pass', at), boundIn(reader, ratio, 'warn', at)];
+    return changed(DEFAULT_LIMITS.massRatio[purpose], pass, warn, origin(`mass_ratio_${purpose}`));
+  };
+  return Object.fromEntries(PURPOSES.map((purpose) => [purpose, of(purpose)])) as Record<Purpose, Bound>;
+};
+
+const reportUnknown = (reader: JsonReader, given: JsonObject, path: string, known: readonly string[]): void => {
+  for (const key of Object.keys(given))
+    if (!known.includes(key)) reader.report(`${path}.${key}`, given[key], `one of ${known.join(', ')}`);
+};
+
+const originReader = (reader: JsonReader, limits: JsonObject, path: string) => {
+  const origins = reader.object(limits['origins'] ?? {}, `${path}.origins`) ?? {};
+  reportUnknown(reader, origins, `${path}.origins`, ORIGIN_KEYS);
+  return (key: OriginKey) => reader.text(origins[key], `${path}.origins.${key}`);
 };
 
 /** A default that the plan repeats stays a default. */

@@ -2,6 +2,7 @@ import type { Curve } from '../core/curve';
 import { toSi, type UnitId } from '../core/units';
 import { obeys, signRule } from './bounds';
 import type { TableName } from './fields';
+import { dateFromText } from './json-date';
 import type { JsonField, JsonFields } from './json-keys';
 import type { Misread } from './misread';
 
@@ -10,6 +11,7 @@ export type JsonObject = Readonly<Record<string, unknown>>;
 export const isObject = (value: unknown): value is JsonObject =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
+const DATE = 'a date, as in 2026-11-30';
 const TEXT_LIMIT = 60;
 export const shownJson = (value: unknown): string => {
   const text = typeof value === 'string' ? value : (JSON.stringify(value) ?? 'nothing');
@@ -55,6 +57,10 @@ export class JsonReader {
     switch (field.kind) {
       case 'text':
         return this.text(value, path);
+      case 'date':
+        return typeof value === 'string'
+          ? (dateFromText(value) ?? this.report(path, value, DATE))
+          : this.report(path, value, DATE);
       case 'choice':
         return typeof value === 'string' && field.choices.includes(value)
           ? value

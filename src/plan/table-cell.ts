@@ -8,6 +8,7 @@ import { toSi, UNITS, type UnitId } from '../core/units';
 import { obeys, signRule } from './bounds';
 import type { Field } from './fields';
 import type { CellValue } from './heading-evidence';
+import { dateFromText } from './json-date';
 import { isErrorCell, type ColumnReading } from './table-reading';
 
 /** What one cell gave: a value, both ends of a range, nothing, or a refusal that says what was expected. */
@@ -82,13 +83,10 @@ const readChoice = (field: Field, cell: string | number): CellReading => {
   return choice === undefined ? refused(cell, `one of ${field.choices?.join(', ')}`) : value(choice);
 };
 
-const DAY_MS = 86_400_000;
-const SERIAL_OF_1970 = 25_569;
 const readDate = (cell: string | number): CellReading => {
   if (typeof cell === 'number') return value(cell);
-  const parts = /^(\d{4})-(\d{2})-(\d{2})$/.exec(cell.trim());
-  const time = parts ? Date.UTC(Number(parts[1]), Number(parts[2]) - 1, Number(parts[3])) : NaN;
-  return Number.isFinite(time) ? value(time / DAY_MS + SERIAL_OF_1970) : refused(cell, 'a date, as in 2026-11-30');
+  const serial = dateFromText(cell);
+  return serial === undefined ? refused(cell, 'a date, as in 2026-11-30') : value(serial);
 };
 
 const readCurveCell = (

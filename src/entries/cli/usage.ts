@@ -25,6 +25,12 @@ export const USAGE = `channelwright: plan vibration measurement channels and pro
       --test-end 2027-03-31      leave out types whose calibration is not known to last that long
       --time 60                  seconds for the search; then the best so far is given, with how far off it may be
       --language LANG, --json, --mapping FILE
+  channelwright export PLAN      write the plan for other programs
+      -o, --output FILE          FILE.csv: channels in the documented units, numbers, verdicts, reasons;
+                                 FILE.json: the whole plan, which check reads to the same result; --replace an existing file
+      --language LANG            of a CSV file's headings and reasons, and how its numbers are written
+      --separator semicolon      comma, semicolon or tab; --decimal comma: point or comma
+      --mapping FILE
   channelwright eval FORMULA…    work out worksheet formulas (or one per line of the input); --json
   channelwright functions        list the worksheet functions; --json for all there is to know of them
       --language LANG            describe them in en, de or fr; names stay as they are
@@ -35,7 +41,10 @@ Without -o or --in-place nothing is written. A workbook keeps everything that is
 Exit status of check: 0 every channel PASS or WARN, 1 something FAILs, 2 something is INCOMPLETE (rows taken together
 count as well), 65 a plan cannot be read, 64 the command was not understood.
 
-Of choose: the same for the best type of each channel.
+Of choose: the same for the best type of each channel. Of export: 0 when the file was written.
+
+In a CSV file a text that a spreadsheet program could take for a formula has an apostrophe in front: it begins with
+= + - @ (narrow or wide), a tab, a line end or an apostrophe. Take one apostrophe away to have the text as it was.
 
 A mapping names a table, and for each of its fields the heading of a column (or null for none):
   {"channels": {"sheet": "Test list", "headingRow": 4,
