@@ -30,6 +30,7 @@ const OPTIONS = {
     paper: TEXT,
     'all-plots': FLAG,
     sheet: TEXT,
+    'plan-notes': FLAG,
   },
   assign: {
     output: { ...TEXT, short: 'o' },
@@ -104,6 +105,7 @@ const run = async (argv: readonly string[], io: Io): Promise<number> => {
           mapping: text('mapping'),
           language: languageTyped(text('language')),
           paper: paperTyped(text('paper')),
+          planNotes: isOn('plan-notes'),
           plots: isOn('all-plots') ? 'all' : 'open',
           sheets: (text('sheet') ?? '').split(',').filter((name) => name.trim() !== ''),
         },

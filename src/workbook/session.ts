@@ -11,6 +11,7 @@ import { describeLists, fieldViews } from './field-views';
 import { mappingJson, parseMapping } from './mapping';
 import { isOwnHeading, ownIndex } from './own-columns';
 import { judgePlan, type JudgedPlan } from './plan-of';
+import { fillPlanNotes } from './plan-notes/fill';
 import type { FieldView, Place, PlanView, RowDetail } from './plan-view';
 import type { ApplyOptions, Spreadsheet } from './port';
 import { limitRowsOf, recognise, type RecognisedTables, type SheetToRead } from './recognise';
@@ -128,6 +129,17 @@ export class PlanSession {
   /** Writes what was chosen into the rows, as one action; returns how many cells. */
   use(edits: readonly RowEdit[]): Promise<number> {
     return useChoice(this.spreadsheet, this.source, edits, { language: this.language });
+  }
+
+  /** Fills the notes of the plan; returns what to tell. */
+  async fillNotes(today: string): Promise<string> {
+    const { tables, judged, language } = this;
+    if (!judged) throw new Error(SESSION_WORDS[language].noList);
+    const { byRow, limits, readings } = judged;
+    const notes = { checks: [...byRow.values()], limits, readings };
+    const { sheet, told } = await fillPlanNotes(this.spreadsheet, tables, notes, { language, today });
+    await this.goTo({ sheet, row: 0, column: 0 });
+    return told;
   }
 
   /** Shows a channel's row: what was chosen for it, and our verdicts beside. */

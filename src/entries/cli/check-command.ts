@@ -12,6 +12,7 @@ import { plansAt, type PlanFile } from './find-plans';
 import { checkJsonFile } from './json-file';
 import { jsonOf, reportOf, worstOf, type PlanReport } from './judged';
 import { readMappingFile } from './mapping-file';
+import { withPlanNotes } from './plan-notes';
 import { reportFile } from './report-file';
 import { CommandProblem, STATUS, statusOfVerdict, usageProblem } from './status';
 import { Pen, Progress, type Io } from './terminal';
@@ -32,6 +33,8 @@ export interface CheckOptions {
   /** Of the report, the notes and the summary sheet. */
   readonly language: Language;
   readonly paper: Paper;
+  /** Whether the sheet of notes is filled with what was assumed and how cells were read. */
+  readonly planNotes: boolean;
   /** Channels that get a sheet of their own. */
   readonly sheets: readonly string[];
   /** Channels that the page draws. */
@@ -81,7 +84,7 @@ const refuseForeign = async (target: string, input: string): Promise<void> => {
 
 const checkWorkbook = async (
   { path, target }: Job,
-  { inPlace, asValues, language, sheets }: CheckOptions,
+  { inPlace, asValues, language, sheets, planNotes }: CheckOptions,
   mapping?: Mapping,
 ): Promise<PlanReport> => {
   const plan = await openPlan(path, mapping);
@@ -93,8 +96,9 @@ const checkWorkbook = async (
         `${path}: several people share this workbook in the old way, with a log of changes that --in-place would bypass. Stop sharing it first, or write a copy with -o.`,
       );
     const { file: checked, told } = writePlan(plan, { mapping, asValues, language });
-    const file = withChannelSheets(checked, plan, sheets, language);
-    done.push(...told);
+    const noted = planNotes ? await withPlanNotes(checked, plan, language) : undefined;
+    const file = withChannelSheets(noted?.file ?? checked, plan, sheets, language);
+    done.push(...told, ...(noted ? [noted.told] : []));
     if (!asValues && !isTrusted(await readFile(path))) done.push(UNTRUSTED);
     const backup = await saveFile(file, target, { input: path, inPlace });
     done.push(`Wrote ${target}.`, ...(backup ? [`The plan as it was is kept as ${backup}.`] : []));
@@ -137,6 +141,10 @@ export const checkCommand = async (options: CheckOptions, io: Io): Promise<numbe
   if (options.sheets.length > 0 && options.output === undefined && !options.inPlace)
     throw usageProblem(
       'check: --sheet adds sheets to the workbook that is written; name one with -o, or use --in-place.',
+    );
+  if (options.planNotes && options.output === undefined && !options.inPlace)
+    throw usageProblem(
+      'check: --plan-notes fills a sheet of the workbook that is written; name one with -o, or use --in-place.',
     );
   if (options.paths.length === 0)
     throw usageProblem('check: name at least one plan: a workbook, a JSON plan or a folder.');

@@ -88,17 +88,23 @@ export const onSheet = (bytes: Uint8Array, name: string, edit: (pkg: Package, sh
   return saved;
 };
 
-/** Gives rows the height that their wrapped texts need, for not every program works it out when it opens a file. */
+/**
+ * Gives rows the height that their wrapped texts need, for not every program works it out when it opens a file. The
+ * cells begin in the row `from`; behind that rows without cells of ours keep their height.
+ */
 export const fitHeights = (
   pkg: Package,
   { part }: OwnSheet,
   cells: readonly (readonly unknown[])[],
   widths: readonly number[],
+  from = 0,
 ): void => {
   const root = parseTree(pkg.read(part), part);
   const splice = new Splice(pkg.read(part));
   for (const row of childrenOf(child(root, 'sheetData'), 'row')) {
-    const line = cells[Number(row.attributes.get('r')) - 1];
+    const at = Number(row.attributes.get('r')) - 1 - from;
+    const line = cells[at];
+    if (from > 0 && !line) continue;
     const height = line && String(linesOf(line, widths) * POINTS_PER_LINE + POINTS_BESIDE);
     if (row.attributes.get('ht') === height) continue;
     // Attributes come in front of those that are there, so the later one first.

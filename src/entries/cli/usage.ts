@@ -9,6 +9,7 @@ export const USAGE = `channelwright: plan vibration measurement channels and pro
       --language LANG            of the report, the notes and the summary sheet: en, de or fr
       --paper A4                 of the page: A4, A3 or letter; --all-plots draws every channel, not the open ones alone
       --sheet NAMES              add a sheet for each of these channels (names with commas): numbers, equations, plots
+      --plan-notes               fill the sheet of notes: assumptions taken, readings made, revision; your lines stay
       --mapping FILE             say which column holds what, as JSON
   channelwright choose PLAN      rank the sensor list of one plan for its channels; where nothing fits, say what would help
       --channel NAME             only this channel (may be given again); --group PART: only this structure part

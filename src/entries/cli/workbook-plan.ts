@@ -9,7 +9,9 @@ import { findOwnBlock } from '../../workbook/own-columns';
 import { judgePlan, type JudgedPlan } from '../../workbook/plan-of';
 import type { SheetContent } from '../../workbook/port';
 import { limitRowsOf, recognise, type RecognisedTables } from '../../workbook/recognise';
-import { isNotesSheet, NO_NOTES, readPlanNotes, type PlanNotes } from '../../workbook/report/plan-notes';
+import { personsNotes } from '../../workbook/plan-notes/persons-notes';
+import { NOTES_SETTING } from '../../workbook/plan-notes/record';
+import { isNotesSheet, NO_NOTES, type PlanNotes } from '../../workbook/report/plan-notes';
 import type { PlanTables } from '../../workbook/row-sources';
 import { MAPPING_SETTING } from '../../workbook/session';
 import { SESSION_WORDS } from '../../workbook/words';
@@ -129,5 +131,5 @@ export const checksOf = ({ judged }: WorkbookPlan): readonly (readonly [row: num
 /** What the workbook's own sheet of notes says: who made the plan, its state, its assumptions. */
 export const notesOf = ({ file, contentOf }: WorkbookPlan): PlanNotes => {
   const sheet = file.sheets.find(({ name }) => isNotesSheet(name));
-  return sheet ? readPlanNotes(contentOf(sheet.name)) : NO_NOTES;
+  return sheet ? personsNotes(contentOf(sheet.name), file.getSetting(NOTES_SETTING)) : NO_NOTES;
 };

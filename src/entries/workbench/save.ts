@@ -10,13 +10,14 @@ import { openWorkbook, type WorkbookFile } from '../../adapters/xlsx/workbook-fi
 import { FUNCTIONS } from '../../functions/index';
 import { checkChanges } from '../../workbook/check';
 import { HostProblem, type SheetContent, type Spreadsheet } from '../../workbook/port';
+import { NOTES_SETTING } from '../../workbook/plan-notes/record';
 import { MAPPING_SETTING, PlanSession } from '../../workbook/session';
 import { copyName, download, nameParts } from './download';
 import { lostKinds } from './lost-kinds';
 import { matchGrid, saveIntoFile, type GridSheet, type SavedFile } from './save-file';
 
 const FUNCTION_NAMES = FUNCTIONS.map(({ name }) => name);
-const SETTINGS = [MAPPING_SETTING];
+const SETTINGS = [MAPPING_SETTING, NOTES_SETTING];
 
 interface Opened {
   readonly bytes: Uint8Array;

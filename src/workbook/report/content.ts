@@ -1,10 +1,10 @@
-import { countIn, markedIn, type Language } from '../../core/language';
+import { countIn, type Language } from '../../core/language';
 import { cautionsFor } from '../../plan/cautions';
 import type { ChannelCheck } from '../../plan/check';
 import type { Limits } from '../../plan/limits';
-import { inWords } from '../../plan/numbers-in-words';
 import { planningAid } from '../../plan/words/cautions';
 import { limitLines } from '../limit-lines';
+import { assumedIn } from './assumed';
 import { NO_NOTES, type Fact, type PlanNotes } from './plan-notes';
 import { groupedBy, type Line, type Section } from './section';
 import { supplySections } from './supply-sections';
@@ -89,30 +89,18 @@ const control = (checks: readonly ChannelCheck[], words: ReportWords): Section =
 
 const assumptions = (
   checks: readonly ChannelCheck[],
-  { referenceFrequency, calibrationTemperature }: Limits,
+  given: Limits,
   notes: PlanNotes,
   language: Language,
-): Section => {
-  const { assumptions: title, assumed } = REPORT_WORDS[language];
-  const without = (key: 'purpose' | 'thermalTolerance' | 'referenceFrequency'): number =>
-    checks.filter(({ channel }) => channel.requirement[key] === undefined).length;
-  const said = (count: number, sentence: (count: number) => string): Line[] =>
-    count > 0 ? [['', sentence(count)]] : [];
-  const hertz = markedIn(inWords(referenceFrequency, 'Hz'), language);
-  return {
-    key: 'assumptions',
-    ...title,
-    columns: [],
-    lines: [
-      ...notes.assumptions.map(([topic, text]): Line => [topic, text]),
-      ...said(without('purpose'), assumed.purpose),
-      ...said(without('thermalTolerance'), assumed.tolerance),
-      ...said(without('referenceFrequency'), (count) => assumed.reference(count, hertz)),
-      ['', assumed.calibration(markedIn(inWords(calibrationTemperature, '°C'), language))],
-      ['', assumed.spares],
-    ],
-  };
-};
+): Section => ({
+  key: 'assumptions',
+  ...REPORT_WORDS[language].assumptions,
+  columns: [],
+  lines: [
+    ...notes.assumptions.map(([topic, text]): Line => [topic, text]),
+    ...assumedIn(checks, given, language).map(([, sentence]): Line => ['', sentence]),
+  ],
+});
 
 const limits = (given: Limits, words: ReportWords): Section => ({
   key: 'limits',

@@ -45,3 +45,9 @@ export const readPlanNotes = ({ values }: Pick<SheetContent, 'values'>): PlanNot
   }
   return { facts, assumptions };
 };
+
+/** Facts that have a line on the sheet, whether or not somebody has filled it. */
+export const factsAsked = ({ values }: Pick<SheetContent, 'values'>): ReadonlySet<Fact> => {
+  const topics = values.map((line) => textOf(line[0]).toLowerCase());
+  return new Set((Object.keys(TOPICS) as Fact[]).filter((fact) => topics.some((topic) => TOPICS[fact].test(topic))));
+};
