@@ -24,7 +24,7 @@ export const workbookOf = (rows: readonly (readonly Typed[])[], more: Partial<IW
     plan: {
       id: 'plan',
       name: 'Plan',
-      rowCount: 200,
+      rowCount: Math.max(200, rows.length),
       columnCount: 40,
       cellData: Object.fromEntries(
         rows.map((row, r) => [
@@ -57,3 +57,14 @@ export const valuesOf = async (spreadsheet: EmbeddedSpreadsheet): Promise<readon
 
 export const apply = (spreadsheet: EmbeddedSpreadsheet, ...changes: Change[]) =>
   spreadsheet.apply(changes, { label: 'test' });
+
+/** A calculation that was stopped leaves its channel open, which would keep the process from ending. */
+const channels: MessageChannel[] = [];
+const Channel = globalThis.MessageChannel;
+globalThis.MessageChannel = class extends Channel {
+  constructor() {
+    super();
+    channels.push(this);
+  }
+};
+afterAll(() => channels.forEach(({ port1 }) => port1.close()));
