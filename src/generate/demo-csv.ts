@@ -35,3 +35,10 @@ export const parseCsv = (text: string): SourceRow[] => {
 /** The demo plan's source tables, one per sheet. */
 export const readDemoTable = (root: string, table: string): SourceRow[] =>
   parseCsv(readFileSync(join(root, 'assets/demo', `${table}.csv`), 'utf8'));
+
+/** The columns that a source table names, also those without a value. */
+export const readDemoColumns = (root: string, table: string): readonly string[] =>
+  readFileSync(join(root, 'assets/demo', `${table}.csv`), 'utf8')
+    .split('\n', 1)[0]!
+    .trim()
+    .split(',');

@@ -1,7 +1,7 @@
 import { writeXlsx, type Cell, type CellStyle, type WriteSheet } from 'hucre/xlsx';
 import { UNITS } from '../core/units';
 import { fieldsOf, type Field, type TableName } from '../plan/fields';
-import { readDemoTable, type SourceRow } from './demo-csv';
+import { readDemoColumns, readDemoTable, type SourceRow } from './demo-csv';
 import { withTrustedMaker } from '../adapters/xlsx/trusted-maker';
 import { steadyZip } from './steady-zip';
 
@@ -83,10 +83,11 @@ const headingOf = ({ title: words, kind, unit, xUnit, statistic }: Field): strin
   return `${words} [${label}${statistic === 'rms' ? ' rms' : statistic === 'peak' ? ' pk' : ''}]`;
 };
 
-const columnsOf = (table: TableName, rows: readonly SourceRow[]): Column[] => {
+/** The columns that the source names; those of the lists only where some item has a value. */
+const columnsOf = (table: TableName, rows: readonly SourceRow[], named: readonly string[]): Column[] => {
   const given = new Set(rows.flatMap((row) => Object.keys(row)));
   const columns = fieldsOf(table)
-    .filter(({ key }) => given.has(key) || table === 'channels')
+    .filter(({ key }) => given.has(key) || (table === 'channels' && named.includes(key)))
     .map((field): Column => ({
       key: field.key,
       heading: headingOf(field),
@@ -121,9 +122,10 @@ interface Layout {
 
 const sheetOf = (
   source: readonly SourceRow[],
+  named: readonly string[],
   { name, table, above, listObject, frozenColumns }: Layout,
 ): WriteSheet => {
-  const columns = columnsOf(table, source);
+  const columns = columnsOf(table, source, named);
   const headerRow = above.length === 0 ? 0 : above.length + 1;
   const cells = new Map<string, Partial<Cell>>();
   const put = (row: number, column: number, value: number | string | null, style: CellStyle): void => {
@@ -236,7 +238,12 @@ export const demoPlan = async (root: string, channels?: number): Promise<Uint8Ar
   steadyZip(
     withTrustedMaker(
       await writeXlsx({
-        sheets: [...LAYOUTS.map((layout) => sheetOf(sourceOf(root, layout.table, channels), layout)), notesSheet(root)],
+        sheets: [
+          ...LAYOUTS.map((layout) =>
+            sheetOf(sourceOf(root, layout.table, channels), readDemoColumns(root, layout.table), layout),
+          ),
+          notesSheet(root),
+        ],
         properties: {
           title: 'Vibration channel plan of a solar survey glider',
           creator: 'Channelwright demo',

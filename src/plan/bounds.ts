@@ -48,6 +48,8 @@ const RULES: Keys = {
     feedbackCapacitance: 'above 0',
     timeConstant: 'above 0',
     outputLimit: 'above 0',
+    modules: 'at least 0',
+    moduleChannels: 'above 0',
   },
 };
 

@@ -51,8 +51,15 @@ export const FIELDS: readonly Field[] = [
     kind: 'text',
     text: 'Part of the structure, test set-up or run the channel belongs to.',
   }),
+  channel('run', 'Run', { kind: 'text', text: 'Test run in which the channel is measured; blank: all in one.' }),
+  channel('runStart', 'Run start', { kind: 'date', text: 'First day of the run; one row of the run is enough.' }),
+  channel('runEnd', 'Run end', { kind: 'date', text: 'Last day of the run; one row of the run is enough.' }),
   channel('point', 'Point', { kind: 'text', text: 'Node or point label.' }),
   channel('direction', 'Direction', { kind: 'text', text: 'Axis and sign, as in +X or 12Z-.' }),
+  channel('localAxes', 'Local axes', {
+    kind: 'text',
+    text: 'Turns from the article’s axes to those of the direction, as in "Z30 Y-10", or nine direction cosines; blank: none.',
+  }),
   channel('location', 'Location', { kind: 'text', text: 'Where the point is, in words.' }),
   channel('panel', 'Panel', { kind: 'text', text: 'Panel or part whose added masses are summed.' }),
   channel('role', 'Role', { kind: 'choice', choices: ROLES, text: 'What the channel is for in the test.' }),
@@ -111,9 +118,25 @@ export const FIELDS: readonly Field[] = [
     text: 'Frequency of the certified sensitivity; blank: 160 Hz.',
   }),
   channel('sensor', 'Sensor type', { kind: 'text', text: 'Type name, as in the sensor sheet.' }),
+  channel('sensorAxis', 'Sensor axis', {
+    kind: 'text',
+    text: 'Axis of the housing that measures here: 1, 2, 3 or x, y, z.',
+  }),
+  channel('serial', 'Serial number', {
+    kind: 'text',
+    text: 'Serial number of the sensor, where it is chosen already.',
+  }),
+  channel('calibrationDue', 'Calibration due', {
+    kind: 'date',
+    text: 'Date by which this sensor’s next calibration is due; blank: the type’s.',
+  }),
   channel('mount', 'Mount', { kind: 'text', text: 'Mount name, as in the mount sheet.' }),
   channel('cable', 'Cable', { kind: 'text', text: 'Cable name, as in the cable sheet.' }),
   channel('input', 'Input', { kind: 'text', text: 'Input setting, as in the input sheet.' }),
+  channel('inputChannel', 'Input channel', {
+    kind: 'text',
+    text: 'Socket of the analyser, unique in a run, as in M2-5.',
+  }),
   channel('remarks', 'Remarks', { kind: 'text', text: 'Free text.' }),
 
   sensor('sensor', 'Sensor type', { kind: 'text', text: 'Type name; unique in the list.' }),
@@ -270,6 +293,12 @@ export const FIELDS: readonly Field[] = [
     unit: 'V',
     text: 'Largest output of the charge amplifier.',
   }),
+  input('modules', 'Modules', {
+    kind: 'quantity',
+    unit: '1',
+    text: 'How many modules there are; settings that share them: in one of their rows.',
+  }),
+  input('moduleChannels', 'Channels per module', { kind: 'quantity', unit: '1', text: 'Channels of one module.' }),
 
   limit('limit', 'Limit', { kind: 'text', text: 'Name of the limit.' }),
   limit('pass', 'Pass', { kind: 'quantity', unit: '1', text: 'Bound for PASS, in the row’s unit.' }),

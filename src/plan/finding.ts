@@ -3,6 +3,7 @@ import type { Verdict } from '../core/verdict';
 import type { HighCause } from '../core/frequency/span';
 import type { InputMode, OutputMode } from './fields';
 import type { PoleCause } from './frequency';
+import type { AxesProblem } from './local-axes';
 import type { MissingField } from './missing';
 import type { Channel } from './model';
 import type { LimitedPart } from './thermal';
@@ -130,6 +131,78 @@ export type AcrossFinding =
       readonly point: string;
       readonly direction: string;
       readonly channels: readonly string[];
+    })
+  | (Judged & {
+      readonly check: 'other point';
+      readonly channel: string;
+      readonly point: string;
+      readonly direction: string;
+    })
+  | (Judged & {
+      readonly check: 'local axes';
+      readonly channel: string;
+      readonly text: string;
+      readonly problem: AxesProblem;
+    })
+  | (Judged & {
+      readonly check: 'housing axes';
+      readonly sensor: string;
+      readonly point: string;
+      /** Of one housing. */
+      readonly axes: number;
+      /** Rows. */
+      readonly number: number;
+      readonly housings: number;
+      readonly directions: readonly string[];
+      readonly problem: 'twice' | 'missing' | 'no direction';
+    })
+  | (Judged & {
+      readonly check: 'handedness';
+      readonly sensor: string;
+      readonly point: string;
+      /** In the order of the housing's axes. */
+      readonly directions: string;
+      readonly problem: 'left-handed' | 'not noted' | 'not at right angles';
+    })
+  | (Judged & {
+      readonly check: 'same input channel';
+      readonly inputChannel: string;
+      readonly channels: readonly string[];
+    })
+  | (Judged & {
+      readonly check: 'same sensor';
+      readonly sensor: string;
+      readonly axes?: number;
+      readonly points: readonly string[];
+      readonly channels: readonly string[];
+    })
+  | (Judged & {
+      readonly check: 'overlapping runs';
+      readonly sensor: string;
+      readonly runs: readonly [string, string];
+      /** Days that both runs have. */
+      readonly number: number;
+      /** The first of them, counted as spreadsheets do. */
+      readonly from: number;
+    })
+  | (Judged & {
+      readonly check: 'calibration due';
+      readonly sensor: string;
+      readonly run: string;
+      /** Day of the due date, and the run's first (FAIL) or last (WARN) day, counted as spreadsheets do. */
+      readonly number: number;
+      readonly limit: number;
+    })
+  | (Judged & {
+      readonly check: 'input modules';
+      readonly mode: InputMode;
+      readonly run: string;
+      /** Channels needed and channels there are. */
+      readonly number: number;
+      readonly limit: number;
+      readonly moduleSize?: number;
+      /** Modules that would have to be added. */
+      readonly modules?: number;
     });
 
 export type FindingOf<C extends Finding['check']> = Extract<Finding, { check: C }>;

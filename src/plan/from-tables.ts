@@ -120,11 +120,20 @@ const channelOf = (row: RowReading, lists: Lists, report: Report): Channel => {
     if (parts[part] === undefined) report('channels', row, part, name, `a name from ${TABLE_OF[part]}`);
   }
   const text = (key: string) => row.values[key] as string | undefined;
+  const date = (key: string) => row.values[key] as number | undefined;
   return {
     id: text('channel') ?? `row ${row.at}`,
     group: text('group'),
+    run: text('run'),
+    runStart: date('runStart'),
+    runEnd: date('runEnd'),
     point: text('point'),
     direction: text('direction'),
+    localAxes: text('localAxes'),
+    sensorAxis: text('sensorAxis'),
+    serial: text('serial'),
+    calibrationDue: date('calibrationDue'),
+    inputChannel: text('inputChannel'),
     location: text('location'),
     panel: text('panel'),
     role: row.values['role'] as Channel['role'],

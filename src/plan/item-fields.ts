@@ -35,11 +35,23 @@ export const itemField = (table: ListName, item: object, key: string): FieldValu
 export const isItemFieldUnread = (table: ListName, item: object, key: string): boolean =>
   (item as Held).unread?.includes(modelKey(table, key)) ?? false;
 
+/** What a row names and what happens with it, which stands with the channel itself. */
+const OWN_FIELDS = [
+  'sensor',
+  'sensorAxis',
+  'serial',
+  'calibrationDue',
+  'mount',
+  'cable',
+  'input',
+  'inputChannel',
+  'remarks',
+];
 /** Fields of a channel that stand in its requirement and decide its checks. */
 export const REQUIREMENT_FIELDS = fieldsOf('channels')
   .map(({ key }) => key)
   .slice(fieldsOf('channels').findIndex(({ key }) => key === 'purpose'))
-  .filter((key) => !['sensor', 'mount', 'cable', 'input', 'remarks'].includes(key));
+  .filter((key) => !OWN_FIELDS.includes(key));
 
 export const channelField = (channel: Channel, key: string): FieldValue | undefined => {
   const { requirement, named } = channel;

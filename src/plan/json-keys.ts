@@ -14,6 +14,7 @@ export type JsonFields = Readonly<Record<string, JsonField>>;
 
 const number = (to: string, unit: UnitId, field = to): JsonField => ({ kind: 'number', to, unit, field });
 const text = (to: string): JsonField => ({ kind: 'text', to });
+const date = (to: string): JsonField => ({ kind: 'date', to });
 const choice = (to: string, choices: readonly string[]): JsonField => ({ kind: 'choice', to, choices });
 
 const TEMPERATURES: JsonFields = {
@@ -45,7 +46,7 @@ export const SENSOR_KEYS: JsonFields = {
   calibration_temperature_degC: number('calibrationTemperature', '°C'),
   zero_drift_mgn_per_K: number('zeroDrift', 'mg/K'),
   quantity: number('quantity', '1'),
-  calibration_due: { kind: 'date', to: 'calibrationDue' },
+  calibration_due: date('calibrationDue'),
 };
 
 export const MOUNT_KEYS: JsonFields = {
@@ -80,6 +81,8 @@ export const INPUT_KEYS: JsonFields = {
   feedback_capacitance_pF: number('feedbackCapacitance', 'pF'),
   time_constant_s: number('timeConstant', 's'),
   output_limit_V: number('outputLimit', 'V'),
+  modules: number('modules', '1'),
+  channels_per_module: number('moduleChannels', '1'),
 };
 
 export const REQUIREMENT_KEYS: JsonFields = {
@@ -98,8 +101,16 @@ export const REQUIREMENT_KEYS: JsonFields = {
 export const CHANNEL_KEYS: JsonFields = {
   name: text('location'),
   group: text('group'),
+  run: text('run'),
+  run_start: date('runStart'),
+  run_end: date('runEnd'),
   point: text('point'),
   direction: text('direction'),
+  local_axes: text('localAxes'),
+  sensor_axis: text('sensorAxis'),
+  serial: text('serial'),
+  calibration_due: date('calibrationDue'),
+  input_channel: text('inputChannel'),
   panel: text('panel'),
   role: choice('role', ROLES),
   remarks: text('remarks'),

@@ -86,6 +86,8 @@ export interface Input extends Readable {
   readonly feedbackCapacitance?: number;
   readonly timeConstant?: number;
   readonly outputLimit?: number;
+  readonly modules?: number;
+  readonly moduleChannels?: number;
 }
 
 /** One way to know the local mass; of several, the smallest governs. */
@@ -142,8 +144,19 @@ export interface Requirement extends Readable {
 export interface Channel {
   readonly id: string;
   readonly group?: string;
+  readonly run?: string;
+  /** Days since 1899-12-30, as spreadsheets count. */
+  readonly runStart?: number;
+  readonly runEnd?: number;
   readonly point?: string;
   readonly direction?: string;
+  /** Turns or direction cosines, as typed. */
+  readonly localAxes?: string;
+  readonly sensorAxis?: string;
+  readonly serial?: string;
+  /** Of this very sensor; absent: the type's. */
+  readonly calibrationDue?: number;
+  readonly inputChannel?: string;
   readonly location?: string;
   readonly panel?: string;
   readonly role?: Role;

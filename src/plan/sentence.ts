@@ -1,6 +1,6 @@
 import type { InLanguages, Language } from '../core/language';
 import type { Verdict } from '../core/verdict';
-import type { Finding } from './finding';
+import type { AcrossFinding, Finding } from './finding';
 import { ENGLISH } from './words/sentences/english';
 import { FRENCH } from './words/sentences/french';
 import { GERMAN } from './words/sentences/german';
@@ -8,6 +8,10 @@ import { GERMAN } from './words/sentences/german';
 export type Sentences<F extends Finding = Finding> = {
   readonly [C in F['check']]: (finding: Extract<F, { check: C }>) => string;
 };
+/** What is said of points, housings, inputs and dates of several rows. */
+export type RowsTogether = Sentences<
+  Exclude<AcrossFinding, { check: 'added masses' | 'control count' | 'control verdict' | 'same channel' }>
+>;
 
 const SENTENCES: InLanguages<Sentences> = { en: ENGLISH, de: GERMAN, fr: FRENCH };
 

@@ -2,7 +2,8 @@ import fixture from '../fixtures/cases.json';
 import { checkChannels } from '../../src/plan/check';
 import { readJsonPlan } from '../../src/plan/json-plan';
 import type { Channel } from '../../src/plan/model';
-import { acrossRows, sumOf } from '../../src/plan/rules-across';
+import { acrossRows } from '../../src/plan/rules-across';
+import { sumOf } from '../../src/plan/rules/added-masses';
 import { sentenceOf } from '../../src/plan/sentence';
 
 const { plan } = readJsonPlan({ ...fixture, panel_sums: undefined });
@@ -48,7 +49,8 @@ describe('masses added at one panel', () => {
     const axis = (id: string, direction: string) => ({ ...named('C10'), id, point: '1', direction });
     expect(kinds(axis('a', '+X'), axis('b', '+Y'), axis('c', '+Z'))).toEqual([]);
     const two = across(axis('a', '+X'), axis('b', '+Y'), axis('c', '+Z'), axis('d', '-X'));
-    expect(two.map(({ finding }) => finding.check === 'added masses' && finding.housings)).toEqual([2]);
+    expect(two.map(({ finding }) => finding.check)).toEqual(['added masses', 'same direction', 'housing axes']);
+    expect(two[0]!.finding).toMatchObject({ housings: 2 });
     // Two housings of 8.5 gram in all each, on 30 kg.
     expect(two[0]!.finding).toMatchObject({ verdict: 'PASS', total: expect.closeTo(0.017, 9), localMass: 30 });
   });
@@ -98,14 +100,17 @@ describe('names that rows share', () => {
     ['+X', 'X+'],
     ['12X+', 'x'],
     ['X-', '−X'],
-  ])('at one point make %s and %s one direction', (first, second) => {
+    ['+X', '-X'],
+    ['12:+X', '+X12'],
+    ['z axis', 'negative Z'],
+  ])('at one point make %s and %s one degree of freedom', (first, second) => {
     const rows = kinds(named('C1', { point: '12', direction: first }), named('C2', { point: '12', direction: second }));
     expect(rows).toContainEqual(['same direction', 'WARN', [0, 1]]);
   });
 
   it.each([
-    ['+X', '-X'],
     ['X', 'Y'],
+    ['RX', '12RY+'],
     ['X', 'RX'],
   ])('at one point keep %s and %s apart', (first, second) => {
     const rows = kinds(named('C1', { point: '12', direction: first }), named('C2', { point: '12', direction: second }));

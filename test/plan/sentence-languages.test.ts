@@ -60,6 +60,31 @@ const SAMPLES: { readonly [C in Finding['check']]: readonly Extract<Finding, { c
   'same direction': [
     { check: 'same direction', verdict: 'WARN', point: '12', direction: '+X', channels: ['A1', 'A2'] },
   ],
+  'other point': [{ check: 'other point', verdict: 'WARN', channel: 'W3', point: '1', direction: '12X+' }],
+  'local axes': (['unreadable', 'left-handed', 'not at right angles'] as const).map((problem) => ({ check: 'local axes', verdict: 'FAIL', channel: 'W3', text: '1 0 0; 0 1 0; 0 0 -1', problem })), // prettier-ignore
+  'housing axes': (['twice', 'missing', 'no direction'] as const).map((problem) => ({ check: 'housing axes', verdict: 'WARN', sensor: 'Ce-100 triax', point: '12', axes: 3, number: 2, housings: 1, directions: ['X', 'Y'], problem })), // prettier-ignore
+  handedness: (['left-handed', 'not noted', 'not at right angles'] as const).map((problem) => ({ check: 'handedness', verdict: 'FAIL', sensor: 'Ce-100 triax', point: '12', directions: 'X+, Y+, Z-', problem })), // prettier-ignore
+  'same input channel': (['FAIL', 'WARN'] as const).map((verdict) => ({ check: 'same input channel', verdict, inputChannel: 'M2', channels: ['A1', 'A2'] })), // prettier-ignore
+  'same sensor': [
+    { check: 'same sensor', verdict: 'FAIL', sensor: 'Ce-100 77', axes: 1, points: ['1', '2'], channels: ['A1', 'A2'] },
+    { check: 'same sensor', verdict: 'WARN', sensor: 'Ce-100 77', axes: 3, points: ['1'], channels: ['A1', 'A2'] },
+    { check: 'same sensor', verdict: 'INCOMPLETE', sensor: 'Ce-100 77', points: ['1'], channels: ['A1', 'A2'] },
+  ],
+  'overlapping runs': (['FAIL', 'WARN'] as const).map((verdict) => ({ check: 'overlapping runs', verdict, sensor: 'Ce-100 77', runs: ['', 'B'], number: 3, from: 46_000 })), // prettier-ignore
+  'calibration due': (['FAIL', 'WARN'] as const).flatMap((verdict) => ['', 'Run A'].map((run) => ({ check: 'calibration due' as const, verdict, sensor: 'Ce-100 77', run, number: 46_000, limit: 46_003 }))), // prettier-ignore
+  'input modules': [
+    {
+      check: 'input modules',
+      verdict: 'FAIL',
+      mode: 'IEPE',
+      run: 'Run A',
+      number: 20,
+      limit: 16,
+      moduleSize: 8,
+      modules: 1,
+    },
+    { check: 'input modules', verdict: 'WARN', mode: 'IEPE', run: '', number: 20, limit: 12 },
+  ],
 };
 const ALL: readonly Finding[] = Object.values(SAMPLES).flat();
 

@@ -1,6 +1,6 @@
 import { handedness } from '../../core/stock/handedness';
 import type { Channel } from '../model';
-import { plainDirection } from '../rules-across';
+import { plainDirection } from '../point';
 
 const folded = (text: string | undefined): string => (text ?? '').trim().toLowerCase();
 

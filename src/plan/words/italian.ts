@@ -14,6 +14,14 @@ export const italian: Lexicon = {
   phrases: {
     'channels.channel': ['canale', 'canale <number>', '<number> canale', 'canale misura'],
     'channels.group': ['parte', 'gruppo', 'assieme', 'zona', 'sottoassieme', 'struttura'],
+    'channels.run': ['passata', 'prova', 'prova <number>', 'sessione'],
+    'channels.runStart': ['inizio passata', 'inizio prova', 'data inizio'],
+    'channels.runEnd': ['fine passata', 'fine prova', 'data fine'],
+    'channels.localAxes': ['assi locali', 'rotazione locale', 'sistema locale'],
+    'channels.sensorAxis': ['asse sensore', 'asse <sensor>'],
+    'channels.serial': ['numero serie', 'no serie', 'matricola', 'numero matricola'],
+    'channels.calibrationDue': ['scadenza taratura', 'prossima taratura', 'taratura valida fino', 'taratura scade'],
+    'channels.inputChannel': ['canale ingresso', 'canale analizzatore', 'canale modulo'],
     'channels.point': ['punto', 'nodo', 'punto misura', 'punto <number>', 'nodo <number>'],
     'channels.direction': ['direzione', 'asse', 'verso'],
     'channels.location': ['posizione', 'luogo', 'ubicazione'],
@@ -86,6 +94,8 @@ export const italian: Lexicon = {
     'limits.pass': ['accettato', 'conforme'],
     'limits.warn': ['avviso', 'attenzione'],
     'limits.limitUnit': ['unità'],
+    'inputs.modules': ['moduli', 'numero moduli'],
+    'inputs.moduleChannels': ['canali per modulo', 'canali modulo'],
     'limits.origin': ['origine', 'fonte'],
   },
   filler: [

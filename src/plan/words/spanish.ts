@@ -14,6 +14,19 @@ export const spanish: Lexicon = {
   phrases: {
     'channels.channel': ['canal', 'canal <number>', '<number> canal', 'canal medida'],
     'channels.group': ['parte', 'grupo', 'conjunto', 'zona', 'subconjunto', 'estructura'],
+    'channels.run': ['pasada', 'ensayo', 'ensayo <number>', 'serie ensayo'],
+    'channels.runStart': ['inicio pasada', 'inicio ensayo', 'fecha inicio'],
+    'channels.runEnd': ['fin pasada', 'fin ensayo', 'fecha fin'],
+    'channels.localAxes': ['ejes locales', 'rotación local', 'sistema local'],
+    'channels.sensorAxis': ['eje sensor', 'eje <sensor>'],
+    'channels.serial': ['número serie', 'no serie', 'nº serie'],
+    'channels.calibrationDue': [
+      'calibración vence',
+      'próxima calibración',
+      'vencimiento calibración',
+      'calibración válida hasta',
+    ],
+    'channels.inputChannel': ['canal entrada', 'canal analizador', 'canal módulo'],
     'channels.point': ['punto', 'nodo', 'punto medida', 'punto medición', 'punto <number>', 'nodo <number>'],
     'channels.direction': ['dirección', 'eje', 'sentido'],
     'channels.location': ['ubicación', 'posición', 'lugar', 'localización'],
@@ -86,6 +99,8 @@ export const spanish: Lexicon = {
     'limits.pass': ['aceptado', 'conforme'],
     'limits.warn': ['aviso', 'advertencia'],
     'limits.limitUnit': ['unidad'],
+    'inputs.modules': ['módulos', 'número módulos'],
+    'inputs.moduleChannels': ['canales por módulo', 'canales módulo'],
     'limits.origin': ['origen', 'fuente'],
   },
   filler: [

@@ -3,7 +3,7 @@ import { settlingTime } from '../../core/frequency/corner';
 import type { ChannelCheck } from '../../plan/check';
 import type { Channel } from '../../plan/model';
 import { inWords } from '../../plan/numbers-in-words';
-import { housingsOf } from '../../plan/rules-across';
+import { housingsOf } from '../../plan/rules/housings';
 import { groupedBy, type Line, type Section } from './section';
 import { REPORT_WORDS, type ReportWords } from './words';
 

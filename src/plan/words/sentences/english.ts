@@ -2,6 +2,7 @@ import type { Headline } from '../../finding';
 import { missingLabel } from '../../missing';
 import type { Sentences } from '../../sentence';
 import { fieldTitle } from '../titles';
+import { ENGLISH_TOGETHER } from './across-english';
 import { numbersIn } from './numbers';
 import { because, from } from './parts';
 
@@ -46,6 +47,7 @@ const HEADLINE_HELP: Record<Headline, string> = {
 };
 
 export const ENGLISH: Sentences = {
+  ...ENGLISH_TOGETHER,
   'added masses': (f) => {
     const what = `${f.housings} sensors together at ${f.place}`;
     if (f.number === undefined) return `${what}: not known how much they load it, a mass is missing.`;
@@ -63,8 +65,6 @@ export const ENGLISH: Sentences = {
     `Control channel ${channel} is ${verdict}: a wrong control reading drives the article too hard; resolve it before the run.`,
   'same channel': ({ channel, number }) =>
     `${number} rows are called channel ${channel}: each needs a name of its own.`,
-  'same direction': ({ point, direction, channels }) =>
-    `${channels.length} channels (${channels.join(', ')}) measure point ${point} in direction ${direction}: keep them only if that is meant.`,
   'signal to noise': (f) => {
     const [number, limit] = decibelsAgainst(f.number, f.limit);
     const allowed = f.noiseAllowed && `at most ${acceleration(f.noiseAllowed)} r.m.s. of noise may remain`;

@@ -2,6 +2,7 @@ import type { Headline } from '../../finding';
 import { missingLabel } from '../../missing';
 import type { Sentences } from '../../sentence';
 import { fieldTitle } from '../titles';
+import { FRENCH_TOGETHER } from './across-french';
 import { numbersIn } from './numbers';
 import { becauseInFrench as because, from as fromOrigin } from './parts';
 
@@ -65,6 +66,7 @@ const HEADLINE_HELP: Record<Headline, string> = {
 };
 
 export const FRENCH: Sentences = {
+  ...FRENCH_TOGETHER,
   'signal to noise': (f) => {
     const [number, limit] = decibelsAgainst(f.number, f.limit);
     const allowed = f.noiseAllowed && `au plus ${acceleration(f.noiseAllowed)} efficaces de bruit peuvent rester`;
@@ -155,6 +157,4 @@ export const FRENCH: Sentences = {
     `La voie de pilotage ${channel} est ${verdict} : une lecture fausse excite trop le spécimen ; à résoudre avant le passage.`,
   'same channel': ({ channel, number }) =>
     `${number} lignes s’appellent voie ${channel} : chacune a besoin de son propre nom.`,
-  'same direction': ({ point, direction, channels }) =>
-    `${channels.length} voies (${channels.join(', ')}) mesurent le point ${point} dans la direction ${direction} : à garder seulement si c’est voulu.`,
 };

@@ -2,6 +2,7 @@ import type { Headline } from '../../finding';
 import { missingLabel } from '../../missing';
 import type { Sentences } from '../../sentence';
 import { fieldTitle } from '../titles';
+import { GERMAN_TOGETHER } from './across-german';
 import { numbersIn } from './numbers';
 import { because, from as fromOrigin } from './parts';
 
@@ -65,6 +66,7 @@ const HEADLINE_HELP: Record<Headline, string> = {
 };
 
 export const GERMAN: Sentences = {
+  ...GERMAN_TOGETHER,
   'signal to noise': (f) => {
     const [number, limit] = decibelsAgainst(f.number, f.limit);
     const allowed = f.noiseAllowed && `höchstens ${acceleration(f.noiseAllowed)} Rauschen (effektiv) dürfen bleiben`;
@@ -157,6 +159,4 @@ export const GERMAN: Sentences = {
     `Regelkanal ${channel} ist ${verdict}: ein falscher Regelwert treibt den Prüfling zu stark an; vor dem Lauf klären.`,
   'same channel': ({ channel, number }) =>
     `${number} Zeilen heißen Kanal ${channel}: jede braucht einen eigenen Namen.`,
-  'same direction': ({ point, direction, channels }) =>
-    `${channels.length} Kanäle (${channels.join(', ')}) messen Punkt ${point} in Richtung ${direction}: nur so lassen, wenn das gemeint ist.`,
 };
