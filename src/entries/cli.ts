@@ -3,6 +3,7 @@ import { version } from '../../package.json';
 import { assignCommand, assignTyped } from './cli/assign-command';
 import { checkCommand } from './cli/check-command';
 import { CHOOSE_OPTIONS, chooseCommand, type ChooseValues } from './cli/choose-command';
+import { COMPARE_OPTIONS, compareCommand, type CompareValues } from './cli/compare-command';
 import { evalCommand } from './cli/eval-command';
 import { EXPORT_OPTIONS, exportCommand, type ExportValues } from './cli/export-command';
 import { functionsCommand } from './cli/functions-command';
@@ -48,6 +49,7 @@ const OPTIONS = {
     mapping: TEXT,
   },
   choose: CHOOSE_OPTIONS,
+  compare: COMPARE_OPTIONS,
   export: EXPORT_OPTIONS,
   eval: { json: FLAG },
   functions: { json: FLAG, language: TEXT },
@@ -76,7 +78,7 @@ const run = async (argv: readonly string[], io: Io): Promise<number> => {
   }
   if (!Object.hasOwn(OPTIONS, command))
     throw usageProblem(
-      `there is no command "${command}"; expected check, choose, assign, export, eval, functions, template or help.`,
+      `there is no command "${command}"; expected check, choose, assign, compare, export, eval, functions, template or help.`,
     );
   if (rest.includes('--help') || rest.includes('-h')) {
     io.out(USAGE);
@@ -115,6 +117,8 @@ const run = async (argv: readonly string[], io: Io): Promise<number> => {
       return assignCommand(assignTyped(positionals, text, isOn), io);
     case 'choose':
       return chooseCommand(positionals, values as ChooseValues, io);
+    case 'compare':
+      return compareCommand(positionals, values as CompareValues, io);
     case 'export':
       return exportCommand(positionals, values as ExportValues, io);
     case 'functions':

@@ -26,6 +26,10 @@ export const USAGE = `channelwright: plan vibration measurement channels and pro
       --test-end 2027-03-31      leave out types whose calibration is not known to last that long
       --time 60                  seconds for the search; then the best so far is given, with how far off it may be
       --language LANG, --json, --mapping FILE
+  channelwright compare OLD NEW  tell what changed between two revisions of a plan: channels, verdicts and why, lists, limits
+      --no-renames               take a channel with another name for another channel, though its point is the same
+      --report FILE.md           write it to FILE as well, as Markdown
+      --language LANG, --json, --mapping FILE
   channelwright export PLAN      write the plan for other programs
       -o, --output FILE          FILE.csv: channels in the documented units, numbers, verdicts, reasons;
                                  FILE.json: the whole plan, which check reads to the same result; --replace an existing file
@@ -43,6 +47,7 @@ Exit status of check: 0 every channel PASS or WARN, 1 something FAILs, 2 somethi
 count as well), 65 a plan cannot be read, 64 the command was not understood.
 
 Of choose: the same for the best type of each channel. Of export: 0 when the file was written.
+Of compare: 0 nothing changed, 1 something changed, whatever the verdicts are; 64 and 65 as above.
 
 In a CSV file a text that a spreadsheet program could take for a formula has an apostrophe in front: it begins with
 = + - @ (narrow or wide), a tab, a line end or an apostrophe. Take one apostrophe away to have the text as it was.

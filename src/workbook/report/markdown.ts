@@ -2,7 +2,7 @@ import type { ReportContent } from './content';
 import type { Section } from './section';
 
 /** Text from a plan shows as it is: no mark-up, no HTML, no table edge and no line break comes out of it. */
-const shown = (text: string): string =>
+export const markdownText = (text: string): string =>
   text
     .replace(/[\u0000-\u001f\u007f-\u009f\u2028\u2029]+/g, ' ')
     .replace(/[\\`*_{}[\]#|~]/g, '\\$&')
@@ -12,10 +12,10 @@ const shown = (text: string): string =>
 
 const sectionLines = ({ title, text, columns, lines }: Section): string[] => {
   const row = (cells: readonly (string | number | null)[]) =>
-    `| ${cells.map((cell) => shown(String(cell ?? ''))).join(' | ')} |`;
+    `| ${cells.map((cell) => markdownText(String(cell ?? ''))).join(' | ')} |`;
   const width = 2 + columns.length;
   return [
-    `## ${shown(title)}`,
+    `## ${markdownText(title)}`,
     '',
     row([title, text, ...columns]),
     `| ${Array.from({ length: width }, (_, i) => (i < 2 ? '---' : '---:')).join(' | ')} |`,
@@ -30,13 +30,13 @@ export const markdownReport = (
   { title, outcome, aid, facts, sections, channels }: ReportContent,
 ): string =>
   [
-    `# ${shown(title)}: ${shown(source)}`,
+    `# ${markdownText(title)}: ${markdownText(source)}`,
     '',
-    `${shown(outcome)}.`,
+    `${markdownText(outcome)}.`,
     '',
-    shown(aid),
+    markdownText(aid),
     '',
-    ...facts.map(([label, value]) => `- ${shown(label)}: ${shown(value)}`),
+    ...facts.map(([label, value]) => `- ${markdownText(label)}: ${markdownText(value)}`),
     ...(facts.length > 0 ? [''] : []),
     ...[...sections, channels].flatMap(sectionLines),
   ].join('\n');
