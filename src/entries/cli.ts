@@ -1,12 +1,13 @@
 import { parseArgs } from 'node:util';
 import { version } from '../../package.json';
 import { assignCommand, assignTyped } from './cli/assign-command';
-import { checkCommand } from './cli/check-command';
+import { checkCommand, type CheckOptions } from './cli/check-command';
 import { CHOOSE_OPTIONS, chooseCommand, type ChooseValues } from './cli/choose-command';
 import { COMPARE_OPTIONS, compareCommand, type CompareValues } from './cli/compare-command';
 import { evalCommand } from './cli/eval-command';
 import { EXPORT_OPTIONS, exportCommand, type ExportValues } from './cli/export-command';
 import { functionsCommand } from './cli/functions-command';
+import { SHARE_OPTIONS, shareCommand, type ShareValues } from './cli/share-command';
 import { CommandProblem, STATUS, usageProblem } from './cli/status';
 import { languageTyped, paperTyped } from './cli/typed-options';
 import { templateCommand } from './cli/template-command';
@@ -51,6 +52,7 @@ const OPTIONS = {
   choose: CHOOSE_OPTIONS,
   compare: COMPARE_OPTIONS,
   export: EXPORT_OPTIONS,
+  share: SHARE_OPTIONS,
   eval: { json: FLAG },
   functions: { json: FLAG, language: TEXT },
   template: {},
@@ -66,6 +68,25 @@ const parse = (command: Command, args: readonly string[]) => {
   }
 };
 
+const checkTyped = (
+  paths: readonly string[],
+  text: (key: string) => string | undefined,
+  isOn: (key: string) => boolean,
+): CheckOptions => ({
+  paths,
+  output: text('output'),
+  inPlace: isOn('in-place'),
+  asValues: isOn('values'),
+  json: isOn('json'),
+  report: text('report'),
+  mapping: text('mapping'),
+  language: languageTyped(text('language')),
+  paper: paperTyped(text('paper')),
+  planNotes: isOn('plan-notes'),
+  plots: isOn('all-plots') ? 'all' : 'open',
+  sheets: (text('sheet') ?? '').split(',').filter((name) => name.trim() !== ''),
+});
+
 const run = async (argv: readonly string[], io: Io): Promise<number> => {
   const [command, ...rest] = argv;
   if (command === undefined || command === 'help' || command === '--help' || command === '-h') {
@@ -78,7 +99,7 @@ const run = async (argv: readonly string[], io: Io): Promise<number> => {
   }
   if (!Object.hasOwn(OPTIONS, command))
     throw usageProblem(
-      `there is no command "${command}"; expected check, choose, assign, compare, export, eval, functions, template or help.`,
+      `there is no command "${command}"; expected check, choose, assign, compare, export, share, eval, functions, template or help.`,
     );
   if (rest.includes('--help') || rest.includes('-h')) {
     io.out(USAGE);
@@ -96,23 +117,7 @@ const run = async (argv: readonly string[], io: Io): Promise<number> => {
   const isOn = (key: string) => (values as Record<string, unknown>)[key] === true;
   switch (command as Exclude<Command, 'eval'>) {
     case 'check':
-      return checkCommand(
-        {
-          paths: positionals,
-          output: text('output'),
-          inPlace: isOn('in-place'),
-          asValues: isOn('values'),
-          json: isOn('json'),
-          report: text('report'),
-          mapping: text('mapping'),
-          language: languageTyped(text('language')),
-          paper: paperTyped(text('paper')),
-          planNotes: isOn('plan-notes'),
-          plots: isOn('all-plots') ? 'all' : 'open',
-          sheets: (text('sheet') ?? '').split(',').filter((name) => name.trim() !== ''),
-        },
-        io,
-      );
+      return checkCommand(checkTyped(positionals, text, isOn), io);
     case 'assign':
       return assignCommand(assignTyped(positionals, text, isOn), io);
     case 'choose':
@@ -121,6 +126,8 @@ const run = async (argv: readonly string[], io: Io): Promise<number> => {
       return compareCommand(positionals, values as CompareValues, io);
     case 'export':
       return exportCommand(positionals, values as ExportValues, io);
+    case 'share':
+      return shareCommand(positionals, values as ShareValues, io);
     case 'functions':
       return functionsCommand(isOn('json'), io, text('language'));
     case 'template':

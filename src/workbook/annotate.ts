@@ -1,4 +1,4 @@
-import type { Language } from '../core/language';
+import type { InLanguages, Language } from '../core/language';
 import { VERDICTS, type Verdict } from '../core/verdict';
 import type { ChannelCheck } from '../plan/check';
 import type { Finding } from '../plan/finding';
@@ -29,11 +29,13 @@ export const reasonsOf = (check: ChannelCheck, limits: Limits, language: Languag
     .map((finding) => ({ verdict: finding.verdict, sentence: sentenceOf(finding, language) }));
 };
 
+const CHANNEL: InLanguages<string> = { en: 'Channel', de: 'Kanal', fr: 'Voie' };
+
 /** What a note on a verdict cell says. */
-export const noteText = (check: ChannelCheck, limits: Limits): string =>
+export const noteText = (check: ChannelCheck, limits: Limits, language: Language = 'en'): string =>
   [
-    `Channel ${check.channel.id}: ${check.verdict}`,
-    ...reasonsOf(check, limits).map(({ verdict, sentence }) => `${verdict}: ${sentence}`),
+    `${CHANNEL[language]} ${check.channel.id}: ${check.verdict}`,
+    ...reasonsOf(check, limits, language).map(({ verdict, sentence }) => `${verdict}: ${sentence}`),
   ].join('\n');
 
 /** More notes than this make a workbook slow to open in every program; the reason stands beside each verdict anyway. */
@@ -44,6 +46,7 @@ export const noteChanges = (
   { sheet, firstRow, lastRow, skippedRows }: RecognisedTable,
   verdictColumn: number,
   judged: JudgedPlan,
+  language: Language = 'en',
 ): Extract<Change, { kind: 'note' }>[] => {
   const skipped = new Set(skippedRows);
   const open = [...judged.byRow]
@@ -52,7 +55,13 @@ export const noteChanges = (
     .slice(0, MOST_NOTES);
   return open
     .sort(([a], [b]) => a - b)
-    .map(([row, check]) => ({ kind: 'note', sheet, row, column: verdictColumn, text: noteText(check, judged.limits) }));
+    .map(([row, check]) => ({
+      kind: 'note',
+      sheet,
+      row,
+      column: verdictColumn,
+      text: noteText(check, judged.limits, language),
+    }));
 };
 
 /** Takes what we wrote before off the verdict cells, notes above all: they may be out of date. */

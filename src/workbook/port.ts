@@ -83,8 +83,6 @@ export type Change =
   | { kind: 'clear'; sheet: string; range: RangeAddress }
   | { kind: 'look'; sheet: string; range: RangeAddress; look: CellLook }
   | { kind: 'width'; sheet: string; column: number; columns: number; characters: number }
-  /** Makes rows as high as their wrapped texts need, in a host that does not do so by itself. */
-  | { kind: 'fit'; sheet: string; row: number; rows: number }
   /** Replaces all rules that we set on the sheet before by these. */
   | { kind: 'marks'; sheet: string; rules: readonly MarkRule[] }
   | { kind: 'note'; sheet: string; row: number; column: number; text: string | null }
@@ -100,12 +98,16 @@ export interface CellLook {
   readonly numberFormat?: string;
   readonly align?: 'left' | 'right' | 'center';
   readonly wrap?: boolean;
+  /** A thin line below each cell, in this colour; only in files. */
+  readonly hairline?: string;
 }
 
 /** Cells in the range whose text equals `equals` are drawn in these colours. */
 export interface MarkRule {
   readonly range: RangeAddress;
   readonly equals: string;
+  /** Shown in front of the text, which stays what it is; only in files. */
+  readonly sign?: string;
   readonly ink: string;
   readonly ground: string;
 }

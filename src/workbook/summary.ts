@@ -7,6 +7,16 @@ import type { Line, Typed } from './report/section';
 import { CHART_ROWS, summaryCharts, type PlacedSection } from './summary-charts';
 
 export const SUMMARY_SHEET = 'Check summary';
+/** Remembers which sheet is our summary, so that one of the user's with that name is never taken for it. */
+export const SUMMARY_SETTING = 'channelwright.summary';
+export const storedSummary = (json: string | undefined): string | undefined => {
+  try {
+    const name: unknown = JSON.parse(json ?? 'null');
+    return typeof name === 'string' ? name : undefined;
+  } catch {
+    return undefined;
+  }
+};
 
 /** Widths in characters. */
 export const SUMMARY_COLUMNS: readonly number[] = [22, 66, 13, 13, 13, 13, 13];
@@ -57,7 +67,7 @@ export const summaryPage = (sheet: string, content: ReportContent, before: Range
     ...(before ? [{ kind: 'clear', sheet, range: before } as const] : []),
     { kind: 'cells', sheet, row: 0, column: 0, cells },
     { kind: 'look', sheet, range: block(0, 0, lines.length + 1, WIDTH), look: { ...PAPER, align: 'left' } },
-    { kind: 'look', sheet, range: block(1, 0, lines.length - 1, 2), look: { wrap: true } },
+    { kind: 'look', sheet, range: block(0, 0, lines.length, 2), look: { wrap: true } },
     ...looks,
     ...SUMMARY_COLUMNS.map((characters, column): Change => ({ kind: 'width', sheet, column, columns: 1, characters })),
     { kind: 'marks', sheet, rules },

@@ -13,7 +13,7 @@ export function setMarks(
   layout: SheetLayout,
   splice: Splice,
   rules: readonly MarkRule[],
-  differential: (ink: string, ground: string) => number,
+  differential: (rule: MarkRule) => number,
 ): void {
   const { bytes, prefix: p } = layout;
   let priority = 0;
@@ -34,7 +34,7 @@ export function setMarks(
     const range = rangeAddress(rule.range);
     const test = markFormula(rule).slice(1);
     const xml =
-      `<${p}cfRule type="expression" dxfId="${differential(rule.ink, rule.ground)}" priority="${++priority}">` +
+      `<${p}cfRule type="expression" dxfId="${differential(rule)}" priority="${++priority}">` +
       `<${p}formula>${escapeXml(test)}</${p}formula></${p}cfRule>`;
     byRange.set(range, (byRange.get(range) ?? '') + xml);
   }

@@ -1,4 +1,4 @@
-import type { RangeAddress } from '../../workbook/port';
+import type { MarkRule, RangeAddress } from '../../workbook/port';
 import { cellAddress } from '../../workbook/address';
 import { overlap, parseRange } from './cell-reference';
 import { setMarks } from './marks-edit';
@@ -32,7 +32,7 @@ export type SheetEdit = Pick<SheetPlan, 'effects' | 'widths' | 'marks'>;
 
 export interface SheetEditContext extends EditContext {
   packer(expected: number): Packer;
-  differential(ink: string, ground: string): number;
+  differential(rule: MarkRule): number;
   /** Notes live in parts beside the sheet: given the relation id of its drawing for note boxes, returns that of a new one. */
   setNotes(place: { relationSpace: string }, drawing: string | undefined): string | undefined;
 }
@@ -140,7 +140,7 @@ function editHead(layout: SheetLayout, edit: SheetEdit, end: number): Uint8Array
 /** What stands behind the rows, edited. */
 function editTail(layout: SheetLayout, edit: SheetEdit, context: SheetEditContext, from: number): Uint8Array {
   const splice = new Splice(layout.bytes);
-  if (edit.marks) setMarks(layout, splice, edit.marks, (ink, ground) => context.differential(ink, ground));
+  if (edit.marks) setMarks(layout, splice, edit.marks, (rule) => context.differential(rule));
   const [drawing] = sectionsNamed(layout, 'legacyDrawing');
   const newDrawing = context.setNotes(layout, drawing && prefixed(drawing, 'id'));
   if (newDrawing !== undefined) addNoteDrawing(layout, splice, newDrawing);

@@ -1,4 +1,4 @@
-import type { CellLook } from '../../workbook/port';
+import type { CellLook, MarkRule } from '../../workbook/port';
 import { isDateFormat } from './date-cells';
 import { CELL_STYLES } from './limits';
 import type { Package } from './package';
@@ -77,11 +77,12 @@ export class Styles {
   }
 
   /** The look that a conditional format lays over a cell. */
-  differential(ink: string, ground: string): number {
+  differential({ ink, ground, sign }: Pick<MarkRule, 'ink' | 'ground' | 'sign'>): number {
     const t = (local: string): string => tagName(this.root, local);
     const font = `<${t('font')}><${t('color')} rgb="${argb(ink)}"/></${t('font')}>`;
     const pattern = `<${t('patternFill')}><${t('bgColor')} rgb="${argb(ground)}"/></${t('patternFill')}>`;
-    return this.list('dxfs').add(`<${t('dxf')}>${font}<${t('fill')}>${pattern}</${t('fill')}></${t('dxf')}>`);
+    const format = sign === undefined ? '' : this.signFormat(sign);
+    return this.list('dxfs').add(`<${t('dxf')}>${font}${format}<${t('fill')}>${pattern}</${t('fill')}></${t('dxf')}>`);
   }
 
   /** Writes what was added. */
@@ -126,6 +127,7 @@ export class Styles {
     if (look.bold !== undefined || look.ink !== undefined)
       use('fontId', this.font(Number(xf.get('fontId') ?? 0), look), 'applyFont');
     if (look.ground !== undefined) use('fillId', this.fill(look.ground), 'applyFill');
+    if (look.hairline !== undefined) use('borderId', this.hairline(look.hairline), 'applyBorder');
     let inside = '';
     const t = (local: string): string => tagName(this.root, local);
     const alignment = new Map(child(element, 'alignment')?.attributes ?? []);
@@ -136,6 +138,12 @@ export class Styles {
     for (const other of element?.children ?? [])
       if (other.local !== 'alignment') inside += rawText(this.bytes, other.start, other.end);
     return `<${t('xf')}${attributesText(xf)}${inside === '' ? '/>' : `>${inside}</${t('xf')}>`}`;
+  }
+
+  /** A format that shows a sign in front of any text. */
+  private signFormat(sign: string): string {
+    const code = `General;General;General;"${sign} "@`;
+    return `<${tagName(this.root, 'numFmt')} numFmtId="${this.numberFormat(code)}" formatCode="${escapeAttribute(code)}"/>`;
   }
 
   private numberFormat(code: string): number {
@@ -165,6 +173,17 @@ export class Styles {
       parts.splice(at, 0, { local: 'color', xml: `<${t('color')} rgb="${argb(ink)}"/>` });
     }
     return this.list('fonts').add(`<${t('font')}>${parts.map((c) => c.xml).join('')}</${t('font')}>`, base);
+  }
+
+  private hairline(colour: string): number {
+    const t = (local: string): string => tagName(this.root, local);
+    const borders = this.list('borders');
+    const side = (local: string): string => `<${t(local)}/>`;
+    if (borders.size === 0) borders.add(`<${t('border')}/>`);
+    const below = `<${t('bottom')} style="hair"><${t('color')} rgb="${argb(colour)}"/></${t('bottom')}>`;
+    return borders.add(
+      `<${t('border')}>${side('left')}${side('right')}${side('top')}${below}${side('diagonal')}</${t('border')}>`,
+    );
   }
 
   private fill(ground: string): number {

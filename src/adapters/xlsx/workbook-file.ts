@@ -1,4 +1,4 @@
-import type { CellLook, RangeAddress, SheetInfo } from '../../workbook/port';
+import type { CellLook, MarkRule, RangeAddress, SheetInfo } from '../../workbook/port';
 import type { FileChange } from './changes';
 import type { Codec } from './codec';
 import { FormulaNames } from './formula-names';
@@ -179,7 +179,7 @@ export class WorkbookFile {
       sheet,
       packer: (expected) => pkg.packer(expected),
       styleFor: (base: number, look: CellLook) => styles().styleFor(base, look),
-      differential: (ink: string, ground: string) => styles().differential(ink, ground),
+      differential: (rule: MarkRule) => styles().differential(rule),
       spillMetadata: () => spillMetadata(pkg, workbook),
       setNotes: (place, drawing) => (notes ? setNotes(pkg, { sheet, part, ...place }, notes, drawing) : undefined),
     });

@@ -2,11 +2,12 @@ import { nodeCodec } from '../../adapters/xlsx/codec-node';
 import { FileSpreadsheet } from '../../adapters/xlsx/spreadsheet';
 import { openWorkbook, type WorkbookFile } from '../../adapters/xlsx/workbook-file';
 import { child, childrenOf, parseTree } from '../../adapters/xlsx/xml-tree';
+import { fitHeights } from '../../adapters/xlsx/summary-sheet';
 import type { Language } from '../../core/language';
 import { fillPlanNotes } from '../../workbook/plan-notes/fill';
 import { HostProblem } from '../../workbook/port';
 import { readingsOf } from '../../workbook/readings';
-import { fitHeights, onSheet } from './summary-page';
+import { onSheet } from './summary-page';
 import { FUNCTION_NAMES, type WorkbookPlan } from './workbook-plan';
 
 const USUAL_WIDTH = 8.43;

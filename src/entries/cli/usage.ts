@@ -36,6 +36,13 @@ export const USAGE = `channelwright: plan vibration measurement channels and pro
       --language LANG            of a CSV file's headings and reasons, and how its numbers are written
       --separator semicolon      comma, semicolon or tab; --decimal comma: point or comma
       --mapping FILE
+  channelwright share PLAN       write a copy of one plan for a customer, who needs no add-in to read it
+      -o, --output OUT.xlsx      where; without it, only what is usually not for a customer is listed. --replace
+      --leave-out NAME           leave this out (may be given again): SHEET, SHEET!HEADING, HEADING, or "proposed"
+      --language LANG            of headings, reasons, notes and overview; --paper A4, A3 or Letter where none is set
+      --values                   your formulas become values as well; --protect: lock sheets against accidents
+      --keep-links, --keep-people   keep links to other files and data; names of authors
+      --title, --subject, --revision, --date, --prepared, --checked TEXT   properties and head of the overview
   channelwright eval FORMULA…    work out worksheet formulas (or one per line of the input); --json
   channelwright functions        list the worksheet functions; --json for all there is to know of them
       --language LANG            describe them in en, de or fr; names stay as they are

@@ -1,6 +1,7 @@
 import type { Language } from '../../core/language';
 import type { FileChange, FileRowsChange } from '../../adapters/xlsx/changes';
 import { nodeCodec } from '../../adapters/xlsx/codec-node';
+import { editWithNotes } from '../../adapters/xlsx/notes-around';
 import { openWorkbook, type WorkbookFile } from '../../adapters/xlsx/workbook-file';
 import { isCellError, type Cell } from '../../functions/define';
 import { cellAddress } from '../../workbook/address';
@@ -9,18 +10,16 @@ import { changesWith, placeOwnBlock, refuseOccupied } from '../../workbook/check
 import { rowFormulas } from '../../workbook/formulas';
 import { mappingJson } from '../../workbook/mapping';
 import { OWN_COLUMNS, ownIndex } from '../../workbook/own-columns';
-import { HostProblem, type Change } from '../../workbook/port';
+import { HostProblem } from '../../workbook/port';
 import { ROW_NUMBER } from '../../workbook/row-sources';
 import { rowValues } from '../../workbook/row-values';
 import { MAPPING_SETTING } from '../../workbook/session';
-import { inert, SUMMARY_SHEET, summaryPage } from '../../workbook/summary';
+import { inert, storedSummary, SUMMARY_SETTING, SUMMARY_SHEET, summaryPage } from '../../workbook/summary';
 import type { Mapping } from '../../workbook/tables';
 import { reportContent } from '../../workbook/report/content';
 import { withHeightsAndCharts, withSummarySheet } from './summary-page';
 import { checksOf, FUNCTION_NAMES, placeOfRow, type WorkbookPlan, notesOf } from './workbook-plan';
 
-/** Remembers which sheet is our summary, so that one of the user's with that name is never taken for it. */
-const SUMMARY_SETTING = 'channelwright.summary';
 const MOST_TOLD = 5;
 
 /** True for a workbook that this command wrote: such a copy may be replaced by a newer one. */
@@ -48,8 +47,8 @@ export const writePlan = (
   const told = disagreements(plan, (row) => values(row)[ownIndex('verdict')] ?? null);
   const file = withSummary(plan, told, language);
   const verdictColumn = column + ownIndex('verdict');
-  const notes = noteChanges(channels, verdictColumn, judged);
-  const kept = editAround(file, [clearVerdicts(channels, verdictColumn), ...changes], notes);
+  const notes = noteChanges(channels, verdictColumn, judged, language);
+  const kept = editWithNotes(file, [clearVerdicts(channels, verdictColumn), ...changes], notes);
   if (mapping) file.setSetting(MAPPING_SETTING, mappingJson(mapping));
   if (notes.length === MOST_NOTES)
     told.push(`Notes stand on the ${MOST_NOTES} worst rows only; the column Reason says why for every row.`);
@@ -152,7 +151,7 @@ const disagreements = (plan: WorkbookPlan, verdictOf: (row: number) => Cell): st
 
 /** The name of our summary sheet: the one used before, or the first free one. */
 const summarySheet = (file: WorkbookFile): string => {
-  const before = storedName(file.getSetting(SUMMARY_SETTING));
+  const before = storedSummary(file.getSetting(SUMMARY_SETTING));
   const taken = new Set(file.sheets.map(({ name }) => name.toLowerCase()));
   if (before !== undefined && before.startsWith(SUMMARY_SHEET)) return before;
   for (let n = 1; ; n++) {
@@ -161,46 +160,8 @@ const summarySheet = (file: WorkbookFile): string => {
   }
 };
 
-const storedName = (json: string | undefined): string | undefined => {
-  try {
-    const name: unknown = JSON.parse(json ?? 'null');
-    return typeof name === 'string' ? name : undefined;
-  } catch {
-    return undefined;
-  }
-};
-
 const usedRange = (file: WorkbookFile, sheet: string) => {
   const { row, column, values } = file.readSheet(sheet);
   const columns = values.reduce((most, line) => Math.max(most, line.length), 0);
   return columns === 0 ? undefined : { row: 0, column: 0, rows: row + values.length + 1, columns: column + columns };
-};
-
-type Note = Extract<Change, { kind: 'note' }>;
-
-/** Makes all changes at once; notes that would stand in place of somebody else's are found and left out. Returns their cells. */
-const editAround = (file: WorkbookFile, changes: readonly FileChange[], notes: readonly Note[]): string[] => {
-  try {
-    file.edit([...changes, ...notes]);
-    return [];
-  } catch (error) {
-    if (!(error instanceof HostProblem) || error.code !== 'occupied') throw error;
-  }
-  // Something else than a note may be in the way: then this is refused as well, with its own reason.
-  file.edit(changes);
-  return notesAround(file, notes);
-};
-
-/** Halves the notes until those that are refused are alone. */
-const notesAround = (file: WorkbookFile, notes: readonly Note[]): string[] => {
-  try {
-    if (notes.length > 0) file.edit(notes);
-    return [];
-  } catch (error) {
-    if (!(error instanceof HostProblem) || error.code !== 'occupied') throw error;
-    const [first] = notes;
-    if (notes.length === 1) return [`${first!.sheet}!${cellAddress(first!.row, first!.column)}`];
-    const half = notes.length >> 1;
-    return [...notesAround(file, notes.slice(0, half)), ...notesAround(file, notes.slice(half))];
-  }
 };

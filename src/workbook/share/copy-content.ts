@@ -1,0 +1,56 @@
+import type { InLanguages } from '../../core/language';
+import type { TableName } from '../../plan/fields';
+import type { JudgedPlan } from '../plan-of';
+import type { RecognisedTables } from '../recognise';
+import { reportContent, type ReportContent } from '../report/content';
+import { NO_NOTES, type Fact, type PlanNotes } from '../report/plan-notes';
+import type { SectionKey } from '../report/section';
+import type { ShareChoices } from './choices';
+
+const DATE: InLanguages<string> = { en: 'Date', de: 'Datum', fr: 'Date' };
+
+/** Sections that show what stands in a list, or in one field of it. */
+const SHOWN: readonly (readonly [table: TableName, key: string | undefined, section: SectionKey])[] = [
+  ['sensors', undefined, 'sensors'],
+  ['sensors', 'quantity', 'sensors'],
+  ['sensors', undefined, 'due'],
+  ['sensors', 'calibrationDue', 'due'],
+  ['mounts', undefined, 'mounts'],
+  ['cables', undefined, 'cables'],
+  ['inputs', undefined, 'inputs'],
+  ['limits', undefined, 'limits'],
+];
+
+const sameName = (a: string, b: string): boolean => a.toLowerCase() === b.toLowerCase();
+
+/** What the overview of a customer copy says: the report, without what would tell of left-out columns and sheets. */
+export const copyContent = (
+  { byRow, limits, unread }: JudgedPlan,
+  tables: RecognisedTables,
+  notes: PlanNotes,
+  { language, leftOutColumns, leftOutSheets, properties }: ShareChoices,
+): ReportContent => {
+  const sheetGone = (sheet: string): boolean => leftOutSheets.some((name) => sameName(name, sheet));
+  const columnGone = (sheet: string, column: number | undefined): boolean =>
+    leftOutColumns.some((place) => sameName(place.sheet, sheet) && place.column === column);
+  const hidden = new Set(
+    SHOWN.flatMap(([name, key, section]) => {
+      const table = tables[name];
+      const gone = table && (sheetGone(table.sheet) || (key !== undefined && columnGone(table.sheet, table.columns.get(key)?.column))); // prettier-ignore
+      return gone ? [section] : [];
+    }),
+  );
+  const told = unread.filter(({ at }) => !at || !(sheetGone(at.sheet) || columnGone(at.sheet, at.column)));
+  const facts: Partial<Record<Fact, string>> = { ...notes.facts };
+  for (const fact of ['revision', 'prepared', 'checked'] as const)
+    if (properties[fact] !== undefined) facts[fact] = properties[fact];
+  const content = reportContent({ checks: [...byRow.values()], limits, unread: told }, tables.channels?.sheet ?? '', {
+    language,
+    notes: { ...NO_NOTES, ...notes, facts },
+  });
+  return {
+    ...content,
+    facts: [...content.facts, ...(properties.date === undefined ? [] : [[DATE[language], properties.date] as const])],
+    sections: content.sections.filter(({ key }) => !hidden.has(key)),
+  };
+};
