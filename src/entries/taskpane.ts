@@ -11,6 +11,16 @@ const say = (text: string) => {
   if (state) state.textContent = text;
 };
 
+/** The last part of the workbook's address, where Excel tells it. */
+const workbookName = (): string | undefined => {
+  const name = Office.context.document.url?.split(/[\\/]/).at(-1);
+  try {
+    return name ? decodeURIComponent(name) : undefined;
+  } catch {
+    return name;
+  }
+};
+
 const start = async () => {
   // Without Office.js the page keeps its plain text, which says what to do.
   if (typeof Office === 'undefined') return say('Office.js was not loaded.');
@@ -22,7 +32,7 @@ const start = async () => {
   followTheme(document.documentElement, officeTheme());
   const language = languageOf(Office.context.displayLanguage);
   document.documentElement.lang = language;
-  mountPane(pane, officeSpreadsheet(excelHost()), language);
+  mountPane(pane, officeSpreadsheet(excelHost()), language, { planName: workbookName, savesFiles: 'perhaps' });
 };
 
 void start();

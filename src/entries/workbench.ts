@@ -30,6 +30,8 @@ const start = async () => {
   const saving = new grid.Saving(host, spreadsheet);
   let pane: ReturnType<typeof grid.mountPane> | undefined;
 
+  const planName = () => element('file-name').textContent ?? undefined;
+
   const open = async (bytes: Uint8Array, title: string) => {
     showMessage('');
     showWork(`Opening ${title}…`);
@@ -41,7 +43,7 @@ const start = async () => {
       element('file-name').textContent = title;
       document.title = `${title} – Channelwright workbench`;
       if (pane) await pane.refresh();
-      else pane = grid.mountPane(element('pane'), spreadsheet, LANGUAGE);
+      else pane = grid.mountPane(element('pane'), spreadsheet, LANGUAGE, { planName, savesFiles: 'yes' });
     } catch (problem) {
       if (!(problem instanceof FileProblem)) console.error(problem);
       const reason = problem instanceof FileProblem ? problem.message : 'The spreadsheet could not show this workbook.';

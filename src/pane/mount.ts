@@ -4,9 +4,12 @@ import { PlanSession } from '../workbook/session';
 import { rememberingWriter } from '../workbook/remedies/written-by';
 import { keepFrenchSpaces, keepingFocus, replaceContent } from './dom';
 import { PaneState } from './pane-state';
+import { PapersState } from './papers/papers-state';
 import { remedies, RUNNING } from './remedies';
 import { sections } from './sections';
+import { PLAIN_SURROUNDINGS, type Surroundings } from './surroundings';
 import './pane.css';
+import './papers/papers.css';
 
 export interface MountedPane {
   /** Reads the workbook again, for hosts that have just opened another one. */
@@ -18,7 +21,12 @@ export interface MountedPane {
 const SETTLE_MS = 120;
 
 /** The task pane. It knows the port and nothing of the host behind it. */
-export const mountPane = (element: HTMLElement, spreadsheet: Spreadsheet, language: Language): MountedPane => {
+export const mountPane = (
+  element: HTMLElement,
+  spreadsheet: Spreadsheet,
+  language: Language,
+  surroundings: Surroundings = PLAIN_SURROUNDINGS,
+): MountedPane => {
   let disposed = false;
   let settle: ReturnType<typeof setTimeout> | undefined;
   let stopFollowing: (() => void) | undefined;
@@ -39,7 +47,9 @@ export const mountPane = (element: HTMLElement, spreadsheet: Spreadsheet, langua
   };
   const written = rememberingWriter(spreadsheet, RUNNING.version);
   const aid = remedies(written, language, () => void state.follow());
-  const state = new PaneState(new PlanSession(written, language), language, draw, drawProgress);
+  const session = new PlanSession(written, language);
+  const state = new PaneState(session, language, draw, drawProgress);
+  state.papers = new PapersState(written, session, language, surroundings, state, draw);
 
   const follow = () => {
     clearTimeout(settle);

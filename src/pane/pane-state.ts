@@ -5,6 +5,7 @@ import type { Candidate } from '../plan/choosing/rank';
 import { editsForCandidate } from '../workbook/choosing/use-candidate';
 import type { PlanSession } from '../workbook/session';
 import { ChooseState } from './choosing/choose-state';
+import type { PapersState } from './papers/papers-state';
 import { PLOT_WIDTH } from './plot-view';
 import { PANE_WORDS, type PaneWords } from './words';
 
@@ -27,6 +28,8 @@ export class PaneState {
   pages = 1;
   openRow?: number;
   detail?: RowDetail;
+  /** Report, notes and saved corrections; wired where the pane is mounted. */
+  papers?: PapersState;
   /** Choosing a sensor for the open row. */
   choosing?: ChooseState;
   private stop = { aborted: false };
@@ -52,6 +55,7 @@ export class PaneState {
   refresh(): Promise<void> {
     this.openRow = undefined;
     this.choosing = undefined;
+    this.papers?.reset();
     this.opened.clear();
     this.pages = 1;
     return this.during('reading', () => this.read());
@@ -145,7 +149,7 @@ export class PaneState {
   }
 
   /** First what the cells say, then, after a turn for the page, what the plan as a whole says. */
-  private async read(after: 'opening' | 'edit' = 'opening'): Promise<void> {
+  async read(after: 'opening' | 'edit' = 'opening'): Promise<void> {
     this.view = await this.session.read(after);
     this.changed();
     await pause();
@@ -168,7 +172,7 @@ export class PaneState {
   }
 
   /** Runs one thing at a time and turns whatever goes wrong into a sentence. */
-  private async during(what: Busy['what'], work: () => Promise<void>): Promise<void> {
+  async during(what: Busy['what'], work: () => Promise<void>): Promise<void> {
     if (this.busy) return;
     this.busy = { what, done: 0, total: 0 };
     this.problem = undefined;

@@ -6,6 +6,7 @@ import type { ChooseState } from './choosing/choose-state';
 import { chooseView } from './choosing/choose-view';
 import { make } from './dom';
 import type { PaneState } from './pane-state';
+import { channelSheetView } from './papers/papers-view';
 import { plotView } from './plot-view';
 import { verdictWord } from './verdict-mark';
 import type { PaneWords } from './words';
@@ -69,7 +70,11 @@ const rowView = (result: RowResult, open: boolean, choose: (row: number) => void
 const choiceViews = (state: PaneState, choose: ChooseState): readonly HTMLElement[] => {
   const { judged } = state.session.source;
   const check = judged?.byRow.get(choose.row);
-  return [...(judged && check ? askedViews(state, check, judged.limits) : []), chooseView(state, choose)];
+  return [
+    ...(judged && check ? askedViews(state, check, judged.limits) : []),
+    chooseView(state, choose),
+    ...(state.papers ? [channelSheetView(state.papers, choose.row)] : []),
+  ];
 };
 
 /** Failing rows first, as real text; a click opens the row and jumps to it in the sheet. */

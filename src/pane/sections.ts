@@ -5,6 +5,7 @@ import type { CautionView, Notice } from '../workbook/plan-view';
 import { make } from './dom';
 import { noticesView } from './notices-view';
 import type { PaneState } from './pane-state';
+import { mappingView, papersView } from './papers/papers-view';
 import { READINGS_TITLE } from './readings-words';
 import { rowListView } from './row-list';
 
@@ -109,7 +110,10 @@ const columnsSection = (state: PaneState): HTMLElement | null => {
     'columns',
     words.columns,
     toDecide > 0 ? words.toDecide(state.count(toDecide)) : words.allFound,
-    () => columnsView(view.fields, words, (field, column) => void state.correct(field, column)),
+    () => [
+      ...columnsView(view.fields, words, (field, column) => void state.correct(field, column)),
+      ...(state.papers ? [mappingView(state.papers)] : []),
+    ],
     toDecide > 0 && !view.results,
   );
 };
@@ -127,6 +131,13 @@ const noticesSection = (
 const cautionView = ({ title, text }: CautionView): HTMLElement =>
   make('p', { class: 'cw-caution' }, make('strong', {}, title), ` ${text}`);
 
+const papersSection = (state: PaneState): HTMLElement | null => {
+  const { papers, view } = state;
+  if (!papers) return null;
+  const { title, note } = papers.words;
+  return folded(state, 'papers', title, note, () => papersView(papers, view?.tables !== undefined));
+};
+
 /** The pane from top to bottom. */
 export const sections = (state: PaneState): (HTMLElement | null)[] => {
   const { words, language } = state;
@@ -138,6 +149,7 @@ export const sections = (state: PaneState): (HTMLElement | null)[] => {
     noticesSection(state, 'readings', READINGS_TITLE[language], readings),
     results ? noticesSection(state, 'across', words.across, across) : null,
     columnsSection(state),
+    papersSection(state),
     cautions.length > 0
       ? folded(state, 'cautions', words.cautions, state.count(cautions.length), () => cautions.map(cautionView))
       : null,

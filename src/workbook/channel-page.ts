@@ -82,15 +82,16 @@ export const channelPage = (
   limits: Limits,
   language: Language,
   inputs: readonly ChannelInputs[],
+  { hasPlots = true }: { readonly hasPlots?: boolean } = {},
 ): ChannelPage => {
   const words = WORDS[language];
   const { headlines } = REPORT_WORDS[language];
   const { channel } = check;
   const place = [channel.group, `${channel.point ?? ''}${channel.direction ?? ''}`, channel.location].filter(Boolean);
   const lines: Line[] = [[`${words.channel} ${channel.id}`, check.verdict], [place.join(' · ')], []];
-  const plots = plotsOf(check, limits, language, lines.length);
-  const tallest = Math.max(...plots.map(({ plot }) => plot.height));
-  for (let n = 0; n < Math.ceil(tallest / PIXELS_PER_ROW) + 1; n++) lines.push([]);
+  const plots = hasPlots ? plotsOf(check, limits, language, lines.length) : [];
+  const tallest = Math.max(0, ...plots.map(({ plot }) => plot.height));
+  for (let n = 0; hasPlots && n < Math.ceil(tallest / PIXELS_PER_ROW) + 1; n++) lines.push([]);
   const first = lines.length;
   const heads: number[] = [];
   for (const { name, verdict, lines: numbers, sentences } of detailOf(check, limits, language).headlines) {
@@ -124,6 +125,7 @@ export const channelPage = (
       { kind: 'look', sheet, range: block(0, 0, 1, WIDTH), look: { bold: true, ink: HEADING.ink } },
       ...heads.map((at): Change => ({ kind: 'look', sheet, range: block(at, 0, 1, WIDTH), look: HEADING })),
       { kind: 'marks', sheet, rules: marks(block(0, 1, end, 1)) },
+
       ...CHANNEL_COLUMNS.map((characters, column): Change => ({
         kind: 'width',
         sheet,
@@ -131,6 +133,7 @@ export const channelPage = (
         columns: 1,
         characters,
       })),
+      { kind: 'fit', sheet, row: 0, rows: lines.length },
     ],
   };
 };

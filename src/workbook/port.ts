@@ -83,6 +83,8 @@ export type Change =
   | { kind: 'clear'; sheet: string; range: RangeAddress }
   | { kind: 'look'; sheet: string; range: RangeAddress; look: CellLook }
   | { kind: 'width'; sheet: string; column: number; columns: number; characters: number }
+  /** Makes rows as high as their wrapped texts need, in a host that does not do so by itself. */
+  | { kind: 'fit'; sheet: string; row: number; rows: number }
   /** Replaces all rules that we set on the sheet before by these. */
   | { kind: 'marks'; sheet: string; rules: readonly MarkRule[] }
   | { kind: 'note'; sheet: string; row: number; column: number; text: string | null }

@@ -9,9 +9,9 @@ import { isBlank, writeChecks } from './check';
 import { detailOf } from './detail';
 import { describeLists, fieldViews } from './field-views';
 import { mappingJson, parseMapping } from './mapping';
+import { mergedMapping } from './mapping-file';
 import { isOwnHeading, ownIndex } from './own-columns';
 import { judgePlan, type JudgedPlan } from './plan-of';
-import { fillPlanNotes } from './plan-notes/fill';
 import type { FieldView, Place, PlanView, RowDetail } from './plan-view';
 import type { ApplyOptions, Spreadsheet } from './port';
 import { limitRowsOf, recognise, type RecognisedTables, type SheetToRead } from './recognise';
@@ -131,15 +131,15 @@ export class PlanSession {
     return useChoice(this.spreadsheet, this.source, edits, { language: this.language });
   }
 
-  /** Fills the notes of the plan; returns what to tell. */
-  async fillNotes(today: string): Promise<string> {
-    const { tables, judged, language } = this;
-    if (!judged) throw new Error(SESSION_WORDS[language].noList);
-    const { byRow, limits, readings } = judged;
-    const notes = { checks: [...byRow.values()], limits, readings };
-    const { sheet, told } = await fillPlanNotes(this.spreadsheet, tables, notes, { language, today });
-    await this.goTo({ sheet, row: 0, column: 0 });
-    return told;
+  /** What a person corrected so far. */
+  get corrections(): Mapping {
+    return this.mapping;
+  }
+
+  /** Takes corrections from another list; those made here stay where the others say nothing. */
+  async take(mapping: Mapping): Promise<void> {
+    this.mapping = mergedMapping(this.mapping, mapping);
+    await this.spreadsheet.setSetting(MAPPING_SETTING, mappingJson(this.mapping));
   }
 
   /** Shows a channel's row: what was chosen for it, and our verdicts beside. */

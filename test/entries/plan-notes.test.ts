@@ -33,6 +33,7 @@ const typed = (row: number, cells: (string | number | null)[], column = 0): Chan
 });
 const fill = (from: string, to: string, ...more: string[]) => run(['check', from, '-o', to, '--plan-notes', ...more]);
 const first = at('first');
+jest.setTimeout(30_000);
 
 beforeAll(async () => {
   // A heading without its unit is a reading that the notes have to tell.
@@ -40,7 +41,7 @@ beforeAll(async () => {
     { kind: 'cells', sheet: 'Channels', row: 4, column: 11, cells: [['Band high']] },
   ]);
   await fill(plan, first);
-});
+}, 60_000);
 
 describe('plan notes filled by a check', () => {
   it('tell assumptions and readings below what a person laid out, which stays as it was', async () => {

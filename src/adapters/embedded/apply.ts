@@ -4,6 +4,7 @@ import { Breath } from './breath';
 import { clearNotes, extendTable, makeSheet, setNote, setWidth } from './change-beside-cells';
 import { CellWriter, clearCells, setLook, turnsOf } from './change-cells';
 import { replaceMarks } from './change-marks';
+import { fitRows } from './row-heights';
 import { pauseDrawing } from './drawing';
 import type { Services } from './host';
 
@@ -37,6 +38,8 @@ function* stepsOf(action: Action, change: Change): Generator<void> {
       return;
     case 'width':
       return setWidth(action, sheet, change);
+    case 'fit':
+      return fitRows(action, sheet, change);
     case 'marks':
       return replaceMarks(action, sheet, change.rules);
     case 'note':

@@ -42,6 +42,9 @@ class Action {
         columns.format.columnWidth = pointsOf(change.characters);
         return;
       }
+      case 'fit':
+        // Excel does so when wrapped text is written, but for rows to which a person gave a height.
+        return;
       case 'marks':
         await this.batch.send();
         await deleteOwnMarks(this.batch.context, sheet);

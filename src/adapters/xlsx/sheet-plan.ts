@@ -62,6 +62,9 @@ function addChange(plan: SheetPlan, change: Exclude<FileChange, { kind: 'sheet' 
     case 'width':
       checkPlace(change.sheet, { row: 0, rows: 1, column: change.column, columns: change.columns });
       return void plan.widths.push(change);
+    case 'fit':
+      // Heights are given to sheets of ours when they are laid out; see fitHeights.
+      return;
     case 'marks':
       change.rules.forEach(({ range }) => checkPlace(change.sheet, range));
       plan.marks = change.rules;

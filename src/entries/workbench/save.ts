@@ -10,6 +10,7 @@ import { openWorkbook, type WorkbookFile } from '../../adapters/xlsx/workbook-fi
 import { FUNCTIONS } from '../../functions/index';
 import { checkChanges } from '../../workbook/check';
 import { HostProblem, type SheetContent, type Spreadsheet } from '../../workbook/port';
+import { CHANNEL_SHEETS_SETTING } from '../../workbook/channel-sheet-names';
 import { NOTES_SETTING } from '../../workbook/plan-notes/record';
 import { MAPPING_SETTING, PlanSession } from '../../workbook/session';
 import { copyName, download, nameParts } from './download';
@@ -17,7 +18,7 @@ import { lostKinds } from './lost-kinds';
 import { matchGrid, saveIntoFile, type GridSheet, type SavedFile } from './save-file';
 
 const FUNCTION_NAMES = FUNCTIONS.map(({ name }) => name);
-const SETTINGS = [MAPPING_SETTING, NOTES_SETTING];
+const SETTINGS = [MAPPING_SETTING, NOTES_SETTING, CHANNEL_SHEETS_SETTING];
 
 interface Opened {
   readonly bytes: Uint8Array;

@@ -158,6 +158,7 @@ export const fillPlanNotes = async (
       ...changed,
       ...blockLooks(sheet, row, column, rows, lines, changed),
       ...(target.content ? [] : ([[0, 24], [1, 96]] as const).map(([at, characters]) => ({ kind: 'width' as const, sheet, column: at, columns: 1, characters }))), // prettier-ignore
+      { kind: 'fit', sheet, row, rows: rows.length },
       ...(surplus > 0
         ? [{ kind: 'clear', sheet, range: { row: row + rows.length, column, rows: surplus, columns: 2 } } as const]
         : []),

@@ -1,0 +1,8 @@
+/** What the pane has to know of the program around it, beyond the spreadsheet. */
+export interface Surroundings {
+  /** Name of the open workbook, where it is known. */
+  readonly planName: () => string | undefined;
+  /** Whether a link that saves a file works for certain; add-ins of some programs may not save. */
+  readonly savesFiles: 'yes' | 'perhaps';
+}
+export const PLAIN_SURROUNDINGS: Surroundings = { planName: () => undefined, savesFiles: 'yes' };
