@@ -6,6 +6,7 @@ import { editsForCandidate } from '../workbook/choosing/use-candidate';
 import type { PlanSession } from '../workbook/session';
 import { ChooseState } from './choosing/choose-state';
 import type { PapersState } from './papers/papers-state';
+import { TryState, type Trial } from './choosing/try-state';
 import { PLOT_WIDTH } from './plot-view';
 import { PANE_WORDS, type PaneWords } from './words';
 
@@ -32,6 +33,8 @@ export class PaneState {
   papers?: PapersState;
   /** Choosing a sensor for the open row. */
   choosing?: ChooseState;
+  /** Changes that are tried before they are written. */
+  readonly trying: TryState;
   private stop = { aborted: false };
   private readonly opened = new Map<string, boolean>();
 
@@ -40,7 +43,9 @@ export class PaneState {
     readonly language: Language,
     private readonly changed: () => void,
     private readonly progressed: () => void,
-  ) {}
+  ) {
+    this.trying = new TryState(session, () => this.shownRows(), changed);
+  }
 
   get words(): PaneWords {
     return PANE_WORDS[this.language];
@@ -56,6 +61,7 @@ export class PaneState {
     this.openRow = undefined;
     this.choosing = undefined;
     this.papers?.reset();
+    this.trying.drop();
     this.opened.clear();
     this.pages = 1;
     return this.during('reading', () => this.read());
@@ -140,6 +146,34 @@ export class PaneState {
     });
   }
 
+  /** Adds what was typed to what is tried. */
+  tryChange(): Promise<void> {
+    return this.reporting(this.trying.add(pause));
+  }
+
+  tryWithout(trial: Trial): Promise<void> {
+    return this.reporting(this.trying.remove(trial, pause));
+  }
+
+  tryAgain(): Promise<void> {
+    return this.reporting(this.trying.judge(pause));
+  }
+
+  /** Writes what was tried into the list. */
+  keepTried(): Promise<void> {
+    const { outcome } = this.trying;
+    return this.during('writing', async () => {
+      if (outcome) await this.session.keep(outcome);
+      this.trying.drop();
+      await this.session.settled();
+      await this.read('edit');
+    });
+  }
+
+  goToRow(row: number): void {
+    void this.reporting(this.session.goToRow(row));
+  }
+
   private shownRows(): readonly number[] {
     return (this.view?.results?.rows ?? []).filter(({ verdict }) => this.shown.has(verdict)).map(({ row }) => row);
   }
@@ -151,6 +185,7 @@ export class PaneState {
   /** First what the cells say, then, after a turn for the page, what the plan as a whole says. */
   async read(after: 'opening' | 'edit' = 'opening'): Promise<void> {
     this.view = await this.session.read(after);
+    this.trying.stale();
     this.changed();
     await pause();
     this.view = this.session.judge();

@@ -8,6 +8,8 @@ import type { PaneState } from './pane-state';
 import { mappingView, papersView } from './papers/papers-view';
 import { READINGS_TITLE } from './readings-words';
 import { rowListView } from './row-list';
+import { tryViews } from './choosing/try-view';
+import { TRY_WORDS } from './choosing/try-words';
 
 /** A part that opens on demand; its content is made only while it is open. */
 const folded = (
@@ -15,7 +17,7 @@ const folded = (
   key: string,
   title: string,
   note: string,
-  content: () => readonly HTMLElement[],
+  content: () => readonly (HTMLElement | null)[],
   openAtFirst = false,
 ): HTMLDetailsElement => {
   const open = state.isOpen(key, openAtFirst);
@@ -146,6 +148,7 @@ export const sections = (state: PaneState): (HTMLElement | null)[] => {
     checkSection(state),
     noticesSection(state, 'unread', words.unread, unread),
     rowsSection(state),
+    results ? folded(state, 'try', TRY_WORDS[language].title, '', () => tryViews(state, state.trying)) : null,
     noticesSection(state, 'readings', READINGS_TITLE[language], readings),
     results ? noticesSection(state, 'across', words.across, across) : null,
     columnsSection(state),

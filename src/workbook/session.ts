@@ -1,6 +1,6 @@
 import type { Language } from '../core/language';
 import { fieldByKey } from '../plan/fields';
-import type { PlanSource } from './choosing/what-if';
+import { keepChange, tryChange, type PlanSource, type TriedChange } from './choosing/what-if';
 import { findingsOf } from '../plan/findings';
 import { reasonText } from '../plan/sentence';
 import type { RowEdit } from './choosing/row-edits';
@@ -140,6 +140,24 @@ export class PlanSession {
   async take(mapping: Mapping): Promise<void> {
     this.mapping = mergedMapping(this.mapping, mapping);
     await this.spreadsheet.setSetting(MAPPING_SETTING, mappingJson(this.mapping));
+  }
+
+  /** What these values would do to the plan; nothing is written. */
+  tryEdits(edits: readonly RowEdit[]): TriedChange | undefined {
+    return tryChange(this.source, edits, { language: this.language });
+  }
+
+  /** Writes what was tried, as one action; returns how many cells. */
+  keep(tried: TriedChange): Promise<number> {
+    return keepChange(this.spreadsheet, this.source, tried, { language: this.language });
+  }
+
+  /** Rows of the list that are selected in the sheet, as far as the host tells. */
+  async selectedRows(): Promise<readonly number[]> {
+    const at = await this.spreadsheet.selection();
+    if (!at || at.sheet !== this.tables.channels?.sheet) return [];
+    const { row, rows } = at.range;
+    return [...(this.judged?.byRow.keys() ?? [])].filter((one) => one >= row && one < row + rows);
   }
 
   /** Shows a channel's row: what was chosen for it, and our verdicts beside. */

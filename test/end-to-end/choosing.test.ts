@@ -57,6 +57,34 @@ it('ranks the types of the list for the row, those that pass first, and says why
   expect(said.find((text) => text.startsWith('Ce-100 triax'))).toContain('Mass ratio');
 }, 90_000);
 
+it('lists them in the order and of the kinds that are asked for', async () => {
+  const names = () => bench.page.locator('.cw-candidates > li strong').allTextContents();
+  const all = await names();
+  await bench.page.selectOption('[data-key=sieve-output]', 'charge');
+  const charge = await names();
+  expect(charge.length).toBeGreaterThan(1);
+  expect(all.filter((name) => charge.includes(name))).toEqual(charge);
+  await bench.page.selectOption('[data-key=sieve-order]', 'mass');
+  const added = (await bench.page.locator('.cw-candidates > li').allTextContents()).map((text) => [
+    ['PASS', 'WARN', 'INCOMPLETE', 'FAIL'].findIndex((word) => text.includes(word)),
+    Number(/added ([\d.]+) gram/.exec(text)![1]),
+  ]);
+  expect(added).toEqual([...added].sort((a, b) => a[0]! - b[0]! || a[1]! - b[1]!));
+  await bench.page.selectOption('[data-key=sieve-output]', '');
+  await bench.page.selectOption('[data-key=sieve-order]', 'margin');
+  expect(await names()).toEqual(all);
+});
+
+it('gives what to ask a supplier for as plain text, without the sensor that is there now', async () => {
+  await bench.page.context().grantPermissions(['clipboard-read', 'clipboard-write']);
+  await bench.page.click('[data-key=copy-asked]');
+  await bench.page.waitForSelector('.cw-asked [role=status]:not(:empty)');
+  const asked = await bench.page.evaluate(() => navigator.clipboard.readText());
+  expect(asked).toMatch(/^Accelerometer wanted for channel W014:\n- /);
+  expect(asked).toMatch(/≤ 0\.52 gram/);
+  expect(asked).not.toMatch(/Ce-100|FAIL/);
+});
+
 it('compares several types in one plot', async () => {
   await bench.page.click('[data-key=candidates-plots]');
   const compared = bench.page.locator('.cw-choose .cw-plot svg');

@@ -1,7 +1,7 @@
 import type { InLanguages, Language } from '../../core/language';
 import type { ChannelCheck } from '../../plan/check';
 import { envelopeOf } from '../../plan/choosing/envelope';
-import { envelopeSentence } from '../../plan/choosing/envelope-words';
+import { askedOfSupplier, envelopeSentence } from '../../plan/choosing/envelope-words';
 import { adviseTechnology } from '../../plan/choosing/technology';
 import {
   adviceNotes,
@@ -15,27 +15,43 @@ import type { Limits } from '../../plan/limits';
 import { make } from '../dom';
 import type { PaneState } from '../pane-state';
 
-const WORDS: InLanguages<{ readonly envelope: string; readonly technology: string }> = {
-  en: {
-    envelope: 'What a sensor must satisfy here',
-    technology: 'Which sensing elements remain',
-  },
-  de: {
-    envelope: 'Was ein Aufnehmer hier erfüllen muss',
-    technology: 'Welche Messelemente bleiben',
-  },
-  fr: {
-    envelope: 'Ce qu’un capteur doit satisfaire ici',
-    technology: 'Quels éléments sensibles restent',
-  },
-};
+const WORDS: InLanguages<Readonly<Record<'envelope' | 'technology' | 'copy' | 'copied' | 'byHand' | 'asked', string>>> =
+  {
+    en: {
+      envelope: 'What a sensor must satisfy here',
+      technology: 'Which sensing elements remain',
+      copy: 'Copy what to ask a supplier for',
+      copied: 'Copied.',
+      byHand: 'This host does not let the pane copy. Mark the text and copy it:',
+      asked: 'Accelerometer wanted for channel',
+    },
+    de: {
+      envelope: 'Was ein Aufnehmer hier erfüllen muss',
+      technology: 'Welche Messelemente bleiben',
+      copy: 'Anfrage an einen Lieferanten kopieren',
+      copied: 'Kopiert.',
+      byHand: 'Dieses Programm lässt das Kopieren aus dem Fenster nicht zu. Text markieren und kopieren:',
+      asked: 'Gesuchter Beschleunigungsaufnehmer für Kanal',
+    },
+    fr: {
+      envelope: 'Ce qu’un capteur doit satisfaire ici',
+      technology: 'Quels éléments sensibles restent',
+      copy: 'Copier la demande à un fournisseur',
+      copied: 'Copié.',
+      byHand: 'Ce programme ne permet pas de copier depuis le volet. Marquer le texte et le copier :',
+      asked: 'Accéléromètre recherché pour la voie',
+    },
+  };
 
 /** What the row asks of a supplier, and what kinds of sensor can give it; made only while open. */
 export const askedViews = (state: PaneState, check: ChannelCheck, limits: Limits): readonly HTMLElement[] => {
   const { language } = state;
   const words = WORDS[language];
   return [
-    folded(state, 'envelope', words.envelope, () => [envelopeList(check, limits, language)]),
+    folded(state, 'envelope', words.envelope, () => [
+      envelopeList(check, limits, language),
+      supplierView(check, limits, language),
+    ]),
     folded(state, 'technology', words.technology, () => technologyLists(check, limits, language)),
   ];
 };
@@ -55,6 +71,32 @@ const envelopeList = ({ channel }: ChannelCheck, limits: Limits, language: Langu
     {},
     ...envelopeOf(channel, limits).bounds.map((bound) => make('li', {}, envelopeSentence(bound, language))),
   );
+
+/** The same as plain text for a letter; only the requirement, nothing of the plan's own choice. */
+const supplierView = ({ channel }: ChannelCheck, limits: Limits, language: Language): HTMLElement => {
+  const words = WORDS[language];
+  const asked = askedOfSupplier(envelopeOf(channel, limits).bounds, language);
+  const text = [`${words.asked} ${channel.id}:`, ...asked.map((line) => `- ${line}`)].join('\n');
+  const told = make('div', { role: 'status', class: 'quiet' });
+  const copy = async () => {
+    try {
+      await navigator.clipboard.writeText(text);
+      told.textContent = words.copied;
+    } catch {
+      told.replaceChildren(words.byHand, make('pre', {}, text));
+    }
+  };
+  return make(
+    'div',
+    {},
+    make(
+      'button',
+      { type: 'button', class: 'plain', 'data-key': 'copy-asked', onclick: () => void copy() },
+      words.copy,
+    ),
+    told,
+  );
+};
 
 const technologyLists = ({ channel }: ChannelCheck, limits: Limits, language: Language): readonly HTMLElement[] => {
   const advice = adviseTechnology(channel, limits);

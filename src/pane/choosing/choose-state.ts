@@ -1,10 +1,17 @@
 import type { Part } from '../../plan/choosing/candidate';
 import { rankingSteps, type Candidate } from '../../plan/choosing/rank';
+import { inOrder, type CandidateOrder } from '../../plan/choosing/rank-order';
+import type { SensorType } from '../../plan/model';
 import type { WaysOut } from '../../plan/choosing/relax';
 import { stockIn, waysOutForRow } from '../../workbook/choosing/choose';
 import type { PlanSession } from '../../workbook/session';
 
-export type Target = 'row' | 'part' | 'shown';
+export type Target = 'row' | 'part' | 'shown' | 'selected';
+
+export const FILTERS = ['technology', 'output', 'axes'] as const;
+export type Filter = (typeof FILTERS)[number];
+
+const filterWord = (sensor: SensorType, filter: Filter): string => String(sensor[filter] ?? '').trim();
 
 /** Ranking types for a row, or for several that are chosen together. Draws nothing itself. */
 export class ChooseState {
@@ -14,6 +21,11 @@ export class ChooseState {
   ways?: WaysOut;
   /** Sheet rows for which the candidates were ranked, in the order of the channels. */
   ranked: readonly number[] = [];
+  order: CandidateOrder = 'margin';
+  /** Shown are only types with this word; blank for all. */
+  readonly filters: Record<Filter, string> = { technology: '', output: '', axes: '' };
+  /** Nothing of the list is selected in the sheet. */
+  hasNoRows = false;
   isBusy = false;
   isLong = false;
   hasPlots = false;
@@ -31,11 +43,34 @@ export class ChooseState {
 
   rowsOf(target: Target): readonly number[] {
     const { judged } = this.session.source;
-    if (!judged || target === 'row') return [this.row];
+    if (!judged || target === 'row' || target === 'selected') return [this.row];
     if (target === 'shown') return this.shownRows().filter((row) => judged.byRow.has(row));
     return [...judged.byRow]
       .filter(([, { channel }]) => (channel.group?.trim() ?? '') === this.part)
       .map(([row]) => row);
+  }
+
+  /** The candidates that are asked for, in the order that is asked for. */
+  get listed(): readonly Candidate[] {
+    const wanted = (this.candidates ?? []).filter(({ sensor }) =>
+      FILTERS.every((filter) => this.filters[filter] === '' || filterWord(sensor, filter) === this.filters[filter]),
+    );
+    return inOrder(wanted, this.order);
+  }
+
+  /** What the candidates may be filtered by. */
+  wordsOf(filter: Filter): readonly string[] {
+    return [...new Set((this.candidates ?? []).map(({ sensor }) => filterWord(sensor, filter)))].filter(Boolean).sort();
+  }
+
+  setOrder(order: CandidateOrder): void {
+    this.order = order;
+    this.changed();
+  }
+
+  setFilter(filter: Filter, word: string): void {
+    this.filters[filter] = word;
+    this.changed();
   }
 
   setTarget(target: Target): void {
@@ -56,7 +91,9 @@ export class ChooseState {
     this.isBusy = true;
     this.forget();
     try {
-      const rows = this.rowsOf(this.target);
+      const rows = this.target === 'selected' ? await this.session.selectedRows() : this.rowsOf(this.target);
+      this.hasNoRows = rows.length === 0;
+      if (this.hasNoRows) return;
       const channels = rows.map((row) => judged.byRow.get(row)!.channel);
       const free = [...this.free];
       const steps = rankingSteps(channels, stockIn(judged), judged.limits, { free });
@@ -69,7 +106,7 @@ export class ChooseState {
       this.ranked = rows;
       if (this.candidates?.[0]?.verdict !== 'PASS') {
         await turn();
-        this.ways = waysOutForRow(judged, this.row, { free });
+        this.ways = waysOutForRow(judged, rows.includes(this.row) ? this.row : rows[0]!, { free });
       }
     } finally {
       this.isBusy = false;
@@ -90,6 +127,8 @@ export class ChooseState {
   private forget(): void {
     this.candidates = undefined;
     this.ways = undefined;
+    this.hasNoRows = false;
+    for (const filter of FILTERS) this.filters[filter] = '';
     this.isLong = false;
     this.hasPlots = false;
     this.changed();

@@ -13,7 +13,8 @@ import { make } from '../dom';
 import type { PaneState } from '../pane-state';
 import { PLOT_WIDTH, plotView } from '../plot-view';
 import { verdictWord } from '../verdict-mark';
-import type { ChooseState, Target } from './choose-state';
+import { CANDIDATE_ORDERS, type CandidateOrder } from '../../plan/choosing/rank-order';
+import { FILTERS, type ChooseState, type Target } from './choose-state';
 import { CHOOSE_PANE_WORDS, type ChoosePaneWords } from './choose-words';
 
 /** Types shown at first; the rest on request. */
@@ -46,6 +47,7 @@ export const chooseView = (state: PaneState, choose: ChooseState): HTMLElement =
       ),
       choose.isBusy ? make('progress', { class: 'cw-progress', 'aria-label': words.ranking }) : null,
     ),
+    choose.hasNoRows ? make('p', { class: 'cw-message', role: 'alert' }, words.noneSelected) : null,
     ...resultViews(state, choose, words),
   );
 };
@@ -55,8 +57,10 @@ const targetView = (state: PaneState, choose: ChooseState, words: ChoosePaneWord
     row: words.thisRow,
     part: words.part(choose.part, state.count(choose.rowsOf('part').length)),
     shown: words.shown(state.count(choose.rowsOf('shown').length)),
+    selected: words.selected,
   };
-  const targets: readonly Target[] = choose.part === '' ? ['row', 'shown'] : ['row', 'part', 'shown'];
+  const targets: readonly Target[] =
+    choose.part === '' ? ['row', 'shown', 'selected'] : ['row', 'part', 'shown', 'selected'];
   return make(
     'p',
     {},
@@ -102,8 +106,9 @@ const resultViews = (
   const limits = state.session.source.judged?.limits;
   if (!candidates || !limits) return [];
   const passing = candidates.filter(({ verdict }) => verdict === 'PASS').length;
-  const shown = choose.isLong ? candidates : candidates.slice(0, FIRST);
-  const rest = candidates.length - shown.length;
+  const { listed } = choose;
+  const shown = choose.isLong ? listed : listed.slice(0, FIRST);
+  const rest = listed.length - shown.length;
   return [
     make(
       'p',
@@ -111,6 +116,8 @@ const resultViews = (
       `${words.fitting(state.count(passing), state.count(candidates.length))} ${words.marginNote}`,
     ),
     ways ? waysView(state, ways, candidates[0]?.verdict === 'WARN' ? words.onlyWarn : words.nothing) : null,
+    sieveView(choose, words),
+    listed.length === 0 ? make('p', { class: 'quiet' }, words.noneLeft) : null,
     make('ol', { class: 'cw-candidates' }, ...shown.map((one) => candidateView(state, choose, one, limits, words))),
     make(
       'div',
@@ -120,8 +127,51 @@ const resultViews = (
         : null,
       make('button', { type: 'button', class: 'plain', 'data-key': 'candidates-plots', 'aria-expanded': String(choose.hasPlots), onclick: () => choose.showPlots() }, words.plots), // prettier-ignore
     ),
-    choose.hasPlots ? comparedView(state, candidates.slice(0, MOST_COMPARED), limits) : null,
+    choose.hasPlots ? comparedView(state, listed.slice(0, MOST_COMPARED), limits) : null,
   ];
+};
+
+/** Order and kinds of the types that are listed. */
+const sieveView = (choose: ChooseState, words: ChoosePaneWords): HTMLElement => {
+  const picker = (
+    key: string,
+    label: string,
+    chosen: string,
+    options: readonly (readonly [string, string])[],
+    pick: (value: string) => void,
+  ) =>
+    // prettier-ignore
+    make(
+      'label',
+      {},
+      make('span', { class: 'quiet' }, `${label} `),
+      make(
+        'select',
+        { 'data-key': `sieve-${key}`, onchange: (event) => pick((event.target as HTMLSelectElement).value) },
+        ...options.map(([value, text]) => make('option', { value, selected: value === chosen }, text)),
+      ),
+    );
+  return make(
+    'div',
+    { class: 'cw-sieve' },
+    picker(
+      'order',
+      words.order,
+      choose.order,
+      CANDIDATE_ORDERS.map((order) => [order, words.orders[order]]),
+      (order) => choose.setOrder(order as CandidateOrder),
+    ),
+    ...FILTERS.flatMap((filter) => {
+      const kinds = choose.wordsOf(filter);
+      if (kinds.length < 2) return [];
+      const options = [['', words.any] as const, ...kinds.map((kind) => [kind, kind] as const)];
+      return [
+        picker(filter, words.filters[filter], choose.filters[filter], options, (word) =>
+          choose.setFilter(filter, word),
+        ),
+      ];
+    }),
+  );
 };
 
 const waysView = (state: PaneState, ways: WaysOut, title: string): HTMLElement => {

@@ -1,5 +1,7 @@
 import type { InLanguages } from '../../core/language';
 import type { Part } from '../../plan/choosing/candidate';
+import type { CandidateOrder } from '../../plan/choosing/rank-order';
+import type { Filter } from './choose-state';
 
 export interface ChoosePaneWords {
   readonly title: string;
@@ -7,6 +9,8 @@ export interface ChoosePaneWords {
   readonly thisRow: string;
   readonly part: (name: string, count: string) => string;
   readonly shown: (count: string) => string;
+  readonly selected: string;
+  readonly noneSelected: string;
   readonly free: string;
   readonly parts: Readonly<Record<Part, string>>;
   readonly rank: string;
@@ -22,6 +26,11 @@ export interface ChoosePaneWords {
   readonly plots: string;
   readonly more: (count: string) => string;
   readonly whyNot: string;
+  readonly order: string;
+  readonly orders: Readonly<Record<CandidateOrder, string>>;
+  readonly filters: Readonly<Record<Filter, string>>;
+  readonly any: string;
+  readonly noneLeft: string;
 }
 
 export const CHOOSE_PANE_WORDS: InLanguages<ChoosePaneWords> = {
@@ -31,6 +40,8 @@ export const CHOOSE_PANE_WORDS: InLanguages<ChoosePaneWords> = {
     thisRow: 'this row',
     part: (name, count) => `all rows of “${name}” (${count})`,
     shown: (count) => `all rows shown (${count})`,
+    selected: 'the rows selected in the sheet',
+    noneSelected: 'No row of the channel list is selected in the sheet. Select cells of the rows, then rank again.',
     free: 'May change too',
     parts: { mount: 'mount', cable: 'cable', input: 'input' },
     rank: 'Rank the types',
@@ -46,6 +57,11 @@ export const CHOOSE_PANE_WORDS: InLanguages<ChoosePaneWords> = {
     plots: 'Compare in plots',
     more: (count) => `Show ${count} more`,
     whyNot: 'Why not:',
+    order: 'After the verdict',
+    orders: { margin: 'largest margin first', mass: 'lightest first', stock: 'most in stock first' },
+    filters: { technology: 'Sensing element', output: 'Output', axes: 'Axes' },
+    any: 'any',
+    noneLeft: 'No type of this kind.',
   },
   de: {
     title: 'Aufnehmer aus Ihrer Liste wählen',
@@ -53,6 +69,9 @@ export const CHOOSE_PANE_WORDS: InLanguages<ChoosePaneWords> = {
     thisRow: 'diese Zeile',
     part: (name, count) => `alle Zeilen von „${name}“ (${count})`,
     shown: (count) => `alle gezeigten Zeilen (${count})`,
+    selected: 'die im Blatt markierten Zeilen',
+    noneSelected:
+      'Im Blatt ist keine Zeile der Kanalliste markiert. Zellen der Zeilen markieren und noch einmal ordnen.',
     free: 'Darf sich auch ändern',
     parts: { mount: 'Ankopplung', cable: 'Kabel', input: 'Eingang' },
     rank: 'Typen ordnen',
@@ -68,6 +87,11 @@ export const CHOOSE_PANE_WORDS: InLanguages<ChoosePaneWords> = {
     plots: 'Im Bild vergleichen',
     more: (count) => `${count} weitere zeigen`,
     whyNot: 'Warum nicht:',
+    order: 'Nach dem Urteil',
+    orders: { margin: 'größte Reserve zuerst', mass: 'leichteste zuerst', stock: 'größter Bestand zuerst' },
+    filters: { technology: 'Messelement', output: 'Ausgang', axes: 'Achsen' },
+    any: 'beliebig',
+    noneLeft: 'Kein Typ dieser Art.',
   },
   fr: {
     title: 'Choisir un capteur dans votre liste',
@@ -75,6 +99,9 @@ export const CHOOSE_PANE_WORDS: InLanguages<ChoosePaneWords> = {
     thisRow: 'cette ligne',
     part: (name, count) => `toutes les lignes de « ${name} » (${count})`,
     shown: (count) => `toutes les lignes montrées (${count})`,
+    selected: 'les lignes sélectionnées dans la feuille',
+    noneSelected:
+      'Aucune ligne de la liste de voies n’est sélectionnée dans la feuille. Sélectionner des cellules des lignes, puis classer à nouveau.',
     free: 'Peut changer aussi',
     parts: { mount: 'fixation', cable: 'câble', input: 'entrée' },
     rank: 'Classer les types',
@@ -90,5 +117,14 @@ export const CHOOSE_PANE_WORDS: InLanguages<ChoosePaneWords> = {
     plots: 'Comparer en images',
     more: (count) => `Montrer ${count} de plus`,
     whyNot: 'Pourquoi pas :',
+    order: 'Après le verdict',
+    orders: {
+      margin: 'la plus grande marge d’abord',
+      mass: 'le plus léger d’abord',
+      stock: 'le plus en stock d’abord',
+    },
+    filters: { technology: 'Élément sensible', output: 'Sortie', axes: 'Axes' },
+    any: 'indifférent',
+    noneLeft: 'Aucun type de ce genre.',
   },
 };

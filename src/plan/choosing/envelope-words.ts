@@ -14,14 +14,25 @@ export const envelopeSentence = (bound: EnvelopeBound, language: Language = 'en'
   const name = boundWords(bound.key, language);
   const at = bound.input === undefined ? '' : texts.atInput(bound.input);
   if (bound.missing.length > 0) return texts.notKnown(name + at, fieldsWords(bound.missing, language));
+  return `${boundText(bound, language)}${valueText(bound, language)}`;
+};
+
+const boundText = (bound: EnvelopeBound, language: Language): string => {
+  const texts = TEXTS[language];
+  const name = boundWords(bound.key, language);
+  const at = bound.input === undefined ? '' : texts.atInput(bound.input);
   const parts = [
     bound.kind === 'output' ? outputText(bound, name, texts) : numberText(bound, name + at, language),
     texts.askedBy(fieldsWords(bound.causes, language)),
     limitText(bound, language),
     bound.without.length > 0 ? texts.without(fieldsWords(bound.without, language)) : undefined,
   ];
-  return `${parts.filter((part) => part !== undefined).join(texts.between)}.${valueText(bound, language)}`;
+  return `${parts.filter((part) => part !== undefined).join(texts.between)}.`;
 };
+
+/** What to ask a supplier for: every bound that is known, and nothing of the sensor that is there now. */
+export const askedOfSupplier = (bounds: readonly EnvelopeBound[], language: Language = 'en'): readonly string[] =>
+  bounds.filter(({ missing }) => missing.length === 0).map((bound) => boundText(bound, language));
 
 const outputText = ({ admissible = [] }: OutputBound, name: string, texts: Texts): string =>
   admissible.length === 0

@@ -6,6 +6,7 @@ import { planningAid } from '../../plan/words/cautions';
 import { limitLines } from '../limit-lines';
 import { assumedIn } from './assumed';
 import { NO_NOTES, type Fact, type PlanNotes } from './plan-notes';
+import { askedSection } from './asked-section';
 import { groupedBy, type Line, type Section } from './section';
 import { supplySections } from './supply-sections';
 import { allChannels, verdictCounts, verdictSections, WORST_FIRST, type Reported } from './verdict-sections';
@@ -40,6 +41,7 @@ export const reportContent = (
   const { checks } = reported;
   const sections = [
     ...verdictSections(reported, language),
+    askedSection(reported, language),
     ...supplySections(checks, language),
     control(checks, words),
     assumptions(checks, reported.limits, notes, language),

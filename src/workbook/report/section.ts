@@ -10,6 +10,7 @@ export const SECTION_KEYS = [
   'decisions',
   'together',
   'unread',
+  'asked',
   'sensors',
   'technologies',
   'mounts',

@@ -30,6 +30,10 @@ export const english: ReportWords = {
     thermal: 'Does the sensitivity stay in tolerance, and every part in its rating?',
     frequency: 'Does the needed band lie inside the usable span?',
   },
+  asked: {
+    title: 'What to ask a supplier for',
+    text: 'Bounds of the rows that fail or warn; rows that ask the same stand together',
+  },
   decisions: { title: 'To decide first', text: 'Reason, limit and what would help', channel: 'Channel' },
   moreRows: (count) => `… and ${count} more rows that are not PASS in the channel list.`,
   nothingOpen: 'Nothing: every channel is PASS.',

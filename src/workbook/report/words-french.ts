@@ -35,6 +35,10 @@ export const french: ReportWords = {
     thermal: 'La sensibilité reste-t-elle en tolérance, et chaque pièce dans son domaine admis ?',
     frequency: 'La bande requise est-elle dans la plage utilisable ?',
   },
+  asked: {
+    title: 'Que demander à un fournisseur',
+    text: 'Bornes des lignes en FAIL ou WARN ; les lignes de mêmes bornes sont réunies',
+  },
   decisions: { title: 'À décider d’abord', text: 'Raison, limite et ce qui aiderait', channel: 'Voie' },
   moreRows: (count) => `… et ${count} autres lignes sans PASS dans la liste des voies.`,
   nothingOpen: 'Rien : toutes les voies sont PASS.',

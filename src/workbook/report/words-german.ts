@@ -30,6 +30,10 @@ export const german: ReportWords = {
     thermal: 'Bleibt der Übertragungsfaktor in der Toleranz und jedes Teil in seiner Zulassung?',
     frequency: 'Liegt das benötigte Band im nutzbaren Bereich?',
   },
+  asked: {
+    title: 'Was bei Lieferanten anzufragen ist',
+    text: 'Schranken der Zeilen mit FAIL oder WARN; Zeilen mit gleichen Schranken stehen zusammen',
+  },
   decisions: { title: 'Zuerst zu entscheiden', text: 'Grund, Grenze und was hülfe', channel: 'Kanal' },
   moreRows: (count) => `… und ${count} weitere Zeilen ohne PASS in der Kanalliste.`,
   nothingOpen: 'Nichts: jeder Kanal ist PASS.',
