@@ -7,6 +7,7 @@ import { COMPARE_OPTIONS, compareCommand, type CompareValues } from './cli/compa
 import { evalCommand } from './cli/eval-command';
 import { EXPORT_OPTIONS, exportCommand, type ExportValues } from './cli/export-command';
 import { functionsCommand } from './cli/functions-command';
+import { LIST_OPTIONS, listsTyped } from './cli/lists-option';
 import { SHARE_OPTIONS, shareCommand, type ShareValues } from './cli/share-command';
 import { CommandProblem, STATUS, usageProblem } from './cli/status';
 import { languageTyped, paperTyped } from './cli/typed-options';
@@ -33,6 +34,7 @@ const OPTIONS = {
     'all-plots': FLAG,
     sheet: TEXT,
     'plan-notes': FLAG,
+    ...LIST_OPTIONS,
   },
   assign: {
     output: { ...TEXT, short: 'o' },
@@ -45,6 +47,7 @@ const OPTIONS = {
     roving: FLAG,
     parts: FLAG,
     time: TEXT,
+    ...LIST_OPTIONS,
     language: TEXT,
     json: FLAG,
     mapping: TEXT,
@@ -72,6 +75,7 @@ const checkTyped = (
   paths: readonly string[],
   text: (key: string) => string | undefined,
   isOn: (key: string) => boolean,
+  lists: readonly string[] | undefined,
 ): CheckOptions => ({
   paths,
   output: text('output'),
@@ -80,6 +84,7 @@ const checkTyped = (
   json: isOn('json'),
   report: text('report'),
   mapping: text('mapping'),
+  lists,
   language: languageTyped(text('language')),
   paper: paperTyped(text('paper')),
   planNotes: isOn('plan-notes'),
@@ -117,9 +122,9 @@ const run = async (argv: readonly string[], io: Io): Promise<number> => {
   const isOn = (key: string) => (values as Record<string, unknown>)[key] === true;
   switch (command as Exclude<Command, 'eval'>) {
     case 'check':
-      return checkCommand(checkTyped(positionals, text, isOn), io);
+      return checkCommand(checkTyped(positionals, text, isOn, listsTyped(values)), io);
     case 'assign':
-      return assignCommand(assignTyped(positionals, text, isOn), io);
+      return assignCommand(assignTyped(positionals, text, isOn, listsTyped(values)), io);
     case 'choose':
       return chooseCommand(positionals, values as ChooseValues, io);
     case 'compare':

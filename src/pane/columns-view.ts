@@ -5,7 +5,7 @@ import type { PaneWords } from './words';
 const NOBODY = '';
 
 const fieldRow = (field: FieldView, words: PaneWords, correct: Correct): HTMLElement => {
-  const id = `cw-field-${field.table}-${field.key}`;
+  const id = ['cw-field', field.table, field.key, ...(field.sheet === undefined ? [] : [field.sheet])].join('-');
   const select = make(
     'select',
     {
@@ -44,11 +44,15 @@ export const columnsView = (
   words: PaneWords,
   correct: Correct,
 ): readonly HTMLElement[] => {
-  const tables = [...new Set(fields.map(({ table }) => table))];
-  return tables.map((table) => {
-    const all = fields.filter((field) => field.table === table);
+  const groups = new Map<string, FieldView[]>();
+  for (const field of fields) {
+    const key = JSON.stringify([field.table, field.sheet]);
+    groups.set(key, [...(groups.get(key) ?? []), field]);
+  }
+  return [...groups.values()].map((all) => {
+    const { table, sheet } = all[0]!;
     const idle = all.filter(isIdle);
-    const title = words.tables[table];
+    const title = words.tables[table] + (sheet === undefined ? '' : ` – ${sheet}`);
     return make(
       'div',
       { class: 'cw-table' },

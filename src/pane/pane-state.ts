@@ -95,6 +95,18 @@ export class PaneState {
     });
   }
 
+  chooseList(sheet: string, belongs: boolean): Promise<void> {
+    return this.during('reading', async () => {
+      const wasChecked = this.session.isChecked;
+      await this.session.chooseList(sheet, belongs);
+      this.openRow = undefined;
+      this.choosing = undefined;
+      await this.session.read();
+      if (wasChecked) await this.session.check({ signal: this.stop });
+      await this.read();
+    });
+  }
+
   cancel(): void {
     this.stop.aborted = true;
   }

@@ -63,6 +63,7 @@ const rowView = (result: RowResult, open: boolean, choose: (row: number) => void
       result.channel,
       result.place ? make('span', { class: 'quiet' }, ` ${result.place}`) : null,
     ),
+    result.sheet ? make('span', { class: 'cw-sheet' }, result.sheet) : null,
     result.reason ? make('span', { class: 'reason' }, result.reason) : null,
   );
 

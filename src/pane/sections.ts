@@ -1,8 +1,10 @@
 import { planningAid } from '../plan/words/cautions';
 import { columnsView } from './columns-view';
 import { countsView, WORST_FIRST } from './counts';
+import { channelSheets } from '../workbook/channel-lists';
 import type { CautionView, Notice } from '../workbook/plan-view';
 import { make } from './dom';
+import { listsView, sheetsOf } from './lists-view';
 import { noticesView } from './notices-view';
 import type { PaneState } from './pane-state';
 import { mappingView, papersView } from './papers/papers-view';
@@ -53,11 +55,16 @@ const checkSection = (state: PaneState): HTMLElement => {
       'h2',
       {},
       channels
-        ? words.channelsOn(state.count(session.channelCount), session.channelCount === 1, channels.sheet)
+        ? words.channelsOn(
+            state.count(session.channelCount),
+            session.channelCount === 1,
+            sheetsOf(channelSheets({ channels }), state.language),
+          )
         : words.channelList,
     ),
     channels ? make('p', { class: 'quiet' }, session.describeTables()) : null,
     view?.trouble ? make('p', { class: 'cw-message note' }, view.trouble) : null,
+    view && view.lists.length > 0 ? listsView(state, view.lists) : null,
     make(
       'div',
       { class: 'cw-actions' },

@@ -7,7 +7,7 @@ import type { Headline } from '../workbook/results';
 export interface PaneWords {
   readonly check: string;
   readonly channelList: string;
-  readonly channelsOn: (count: string, one: boolean, sheet: string) => string;
+  readonly channelsOn: (count: string, one: boolean, where: string) => string;
   readonly checkChannels: string;
   readonly checkAgain: string;
   readonly stop: string;
@@ -38,7 +38,7 @@ export interface PaneWords {
 const english: PaneWords = {
   check: 'Check',
   channelList: 'Channel list',
-  channelsOn: (count, one, sheet) => `${count} ${one ? 'channel' : 'channels'} on “${sheet}”`,
+  channelsOn: (count, one, where) => `${count} ${one ? 'channel' : 'channels'} on ${where}`,
   checkChannels: 'Check channels',
   checkAgain: 'Check again',
   stop: 'Stop',
@@ -86,7 +86,7 @@ const english: PaneWords = {
 const german: PaneWords = {
   check: 'Prüfung',
   channelList: 'Kanalliste',
-  channelsOn: (count, one, sheet) => `${count} ${one ? 'Kanal' : 'Kanäle'} auf „${sheet}“`,
+  channelsOn: (count, one, where) => `${count} ${one ? 'Kanal' : 'Kanäle'} auf ${where}`,
   checkChannels: 'Kanäle prüfen',
   checkAgain: 'Erneut prüfen',
   stop: 'Anhalten',
@@ -134,7 +134,7 @@ const german: PaneWords = {
 const french: PaneWords = {
   check: 'Contrôle',
   channelList: 'Liste des voies',
-  channelsOn: (count, one, sheet) => `${count} ${one ? 'voie' : 'voies'} sur « ${sheet} »`,
+  channelsOn: (count, one, where) => `${count} ${one ? 'voie' : 'voies'} sur ${where}`,
   checkChannels: 'Contrôler les voies',
   checkAgain: 'Contrôler de nouveau',
   stop: 'Arrêter',

@@ -11,6 +11,8 @@ export interface TablePlan {
   readonly misreads: readonly Misread[];
   /** Row number of each channel of the plan, as the user sees it. */
   readonly at: readonly number[];
+  /** The sheet of each channel, where the list is spread over several. */
+  readonly sheets: readonly (string | undefined)[];
 }
 
 /** Builds a plan from recognised tables. A cell that cannot be read is reported and counts as not known. */
@@ -19,10 +21,12 @@ export const planFromTables = (tables: readonly TableReading[], options: Reading
   const rowsOf = (name: TableName) =>
     tables.filter((table) => table.name === name).flatMap((table) => readRows(table, misreads, options));
   const limits = limitsOf(rowsOf('limits'), misreads);
-  const headingOf: HeadingOf = (name, key) =>
-    tables.find((table) => table.name === name)?.columns.get(key)?.heading ?? fieldByKey(name, key).title;
+  const headingOf: HeadingOf = (name, key, sheet) =>
+    tables.find((table) => table.name === name && table.sheet === sheet)?.columns.get(key)?.heading ??
+    fieldByKey(name, key).title;
   const report: Report = (table, row, key, read, expected) => {
-    const place = { kind: 'cell', table, row: row.at, heading: headingOf(table, key), key } as const;
+    const { at, sheet } = row;
+    const place = { kind: 'cell', table, sheet, row: at, heading: headingOf(table, key, sheet), key } as const;
     misreads.push({ place, read, expected });
   };
   const sensors = listOf('sensors', 'sensor', rowsOf('sensors'), report, sensorOf);
@@ -40,10 +44,10 @@ export const planFromTables = (tables: readonly TableReading[], options: Reading
     inputs: byTypedName(inputs),
     limits,
   };
-  return { plan, misreads, at: rows.map(({ at }) => at) };
+  return { plan, misreads, at: rows.map(({ at }) => at), sheets: rows.map(({ sheet }) => sheet) };
 };
 
-type HeadingOf = (table: TableName, key: string) => string;
+type HeadingOf = (table: TableName, key: string, sheet: string | undefined) => string;
 type Report = (table: TableName, row: RowReading, key: string, read: string, expected: string) => void;
 
 /** Names join tables whatever their case and outer blanks. */
@@ -122,8 +126,8 @@ const channelOf = (row: RowReading, lists: Lists, report: Report): Channel => {
   const text = (key: string) => row.values[key] as string | undefined;
   const date = (key: string) => row.values[key] as number | undefined;
   return {
-    id: text('channel') ?? `row ${row.at}`,
-    group: text('group'),
+    id: text('channel') ?? `${row.sheet === undefined ? '' : `${row.sheet} `}row ${row.at}`,
+    group: text('group') ?? row.part,
     run: text('run'),
     runStart: date('runStart'),
     runEnd: date('runEnd'),

@@ -8,6 +8,8 @@ export type Place =
   | {
       readonly kind: 'cell';
       readonly table: TableName;
+      /** Where the table is spread over several. */
+      readonly sheet?: string;
       readonly row?: number;
       readonly heading: string;
       readonly key?: string;
@@ -71,5 +73,6 @@ const aside = (problem: Problem | undefined, words: MisreadWords): string => {
 const describePlace = (place: Place, words: MisreadWords): string => {
   if (place.kind === 'path') return place.path;
   const row = place.row === undefined ? '' : `, ${words.row} ${place.row}`;
-  return `${place.table}${row}, ${place.heading}`;
+  const sheet = place.sheet === undefined ? '' : ` (${place.sheet})`;
+  return `${place.table}${sheet}${row}, ${place.heading}`;
 };

@@ -21,6 +21,10 @@ export interface TableReading {
   readonly rows: readonly (readonly CellValue[])[];
   /** Row number of each row as its user sees it. */
   readonly at: readonly number[];
+  /** Where a table is spread over several sheets: the sheet, told beside a row's number. */
+  readonly sheet?: string;
+  /** Structure part of all its rows, where no column names one. */
+  readonly part?: string;
 }
 
 export const isErrorCell = (cell: CellValue | undefined): cell is { readonly error: string } =>

@@ -7,6 +7,8 @@ import type { TableReading } from './table-reading';
 /** What a row holds, by field key. */
 export interface RowReading {
   readonly at: number;
+  readonly sheet?: string;
+  readonly part?: string;
   readonly values: Readonly<Record<string, unknown>>;
   /** Keys that were given but could not be read. */
   readonly unread: readonly string[];
@@ -36,7 +38,7 @@ const readRow = (
   const refuse = (field: Field, { read, expected, problem }: Refusal): void => {
     const heading = table.columns.get(field.key)?.heading ?? field.title;
     misreads.push({
-      place: { kind: 'cell', table: table.name, row: at, heading, key: field.key },
+      place: { kind: 'cell', table: table.name, sheet: table.sheet, row: at, heading, key: field.key },
       read,
       expected,
       problem,
@@ -64,7 +66,7 @@ const readRow = (
         });
     }
   }
-  return { at, values, unread };
+  return { at, sheet: table.sheet, part: table.part, values, unread };
 };
 
 type Refusal = Extract<CellReading, { kind: 'refused' }>;

@@ -1,6 +1,7 @@
 import type { Language } from '../core/language';
 import { fieldByKey, fieldsOf, type TableName } from '../plan/fields';
 import { fieldTitle } from '../plan/words/titles';
+import { listRowOf } from './channel-lists';
 import type { ChannelInputs } from './channel-page';
 import type { JudgedPlan } from './plan-of';
 import type { SheetContent } from './port';
@@ -24,10 +25,10 @@ export interface JudgedSource {
 /** What stands in the channel's row and in the rows of the parts that it names. */
 export const channelInputs = (
   { tables, contentOf, judged }: JudgedSource,
-  row: number,
+  id: number,
   language: Language,
 ): readonly ChannelInputs[] => {
-  const named = judged.byRow.get(row)?.channel.named ?? {};
+  const named = judged.byRow.get(id)?.channel.named ?? {};
   const textAt = (table: RecognisedTable, at: number, key: string): string => {
     const isDate = fieldByKey(table.table, key).kind === 'date';
     const content = contentOf(table.sheet);
@@ -53,6 +54,6 @@ export const channelInputs = (
     const at = table && part !== undefined ? rowNamed(table, key, part) : undefined;
     return table && at !== undefined ? [{ title: table.sheet, cells: cellsOf(table, at) }] : [];
   });
-  const { channels } = tables;
-  return [...(channels ? [{ title: channels.sheet, cells: cellsOf(channels, row) }] : []), ...lists];
+  const own = listRowOf(tables, id);
+  return [...(own ? [{ title: own.table.sheet, cells: cellsOf(own.table, own.row) }] : []), ...lists];
 };

@@ -1,6 +1,7 @@
 import { VERDICTS, type Verdict } from '../core/verdict';
 import { findOwnBlock, OWN_COLUMNS, ownIndex } from './own-columns';
 import { cellAddress, rangeAddress } from './address';
+import { tablesOfEachList } from './channel-lists';
 import { rowFormulas, rowWriter } from './formulas';
 import {
   HostProblem,
@@ -248,18 +249,22 @@ export const refuseOccupied = (tables: PlanTables, content: SheetContent): void 
     );
 };
 
-/** The command behind "Check": writes our columns beside the channel table as one action. */
+/** The command behind "Check": writes our columns beside the channel table, on each of its sheets, as one action. */
 export const writeChecks = async (
   spreadsheet: Spreadsheet,
   tables: PlanTables,
-  content: SheetContent,
+  contentOf: (sheet: string) => SheetContent,
   options: Omit<ApplyOptions, 'label'>,
 ): Promise<void> => {
-  refuseOccupied(tables, content);
-  await spreadsheet.apply(checkChanges(tables, content), {
-    label: 'Check channels',
-    asRead: keysAsRead(tables.channels, content),
-    ...options,
-  });
+  const each = tablesOfEachList(tables).map((own) => ({ own, content: contentOf(own.channels.sheet) }));
+  for (const { own, content } of each) refuseOccupied(own, content);
+  await spreadsheet.apply(
+    each.flatMap(({ own, content }) => checkChanges(own, content)),
+    {
+      label: 'Check channels',
+      asRead: each.flatMap(({ own, content }) => keysAsRead(own.channels, content)),
+      ...options,
+    },
+  );
   await spreadsheet.calculated();
 };

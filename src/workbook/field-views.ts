@@ -2,8 +2,10 @@ import type { Language } from '../core/language';
 import { UNITS } from '../core/units';
 import { fieldsOf, TABLES, type Field, type TableName } from '../plan/fields';
 import { columnLetters } from './address';
+import { listsOf } from './channel-lists';
 import type { FieldView } from './plan-view';
 import { fieldTitle } from '../plan/words/titles';
+import { columnsAsRead } from './spread-list';
 import type { ColumnUse, Mapping, RecognisedTable } from './tables';
 import { SESSION_WORDS, type SessionWords } from './words';
 
@@ -58,17 +60,25 @@ const evidenceOf = (
 
 const CERTAIN = 0.95;
 
-const fieldView = (table: RecognisedTable, field: Field, mapping: Mapping, language: Language): FieldView => {
+const fieldView = (
+  table: RecognisedTable,
+  field: Field,
+  mapping: Mapping,
+  language: Language,
+  sheet?: string,
+): FieldView => {
   const words = SESSION_WORDS[language];
   const use = table.columns.get(field.key);
   const candidates = table.unsure.get(field.key) ?? [];
-  const said = mapping[table.table]?.fields?.[field.key] !== undefined;
+  const { fields, fieldsOn } = mapping[table.table] ?? {};
+  const said = (fields?.[field.key] ?? fieldsOn?.[table.sheet]?.[field.key]) !== undefined;
   const label = (column: number) => `${columnLetters(column)}: ${table.headings.get(column) || words.noHeading}`;
   const unit = field.unit && UNITS[field.unit].label;
   const readAs = use?.unitText && use.unit !== field.unit ? words.readIn(use.unitText) : '';
   return {
     table: table.table,
     key: field.key,
+    ...(sheet !== undefined && { sheet }),
     title: fieldTitle(field.table, field.key, language),
     unit: unit ?? '',
     needed: NEEDED[table.table].includes(field.key),
@@ -91,10 +101,15 @@ export const fieldViews = (
   mapping: Mapping,
   language: Language,
 ): FieldView[] =>
-  TABLES.flatMap((name) => {
-    const table = tables[name];
-    return table ? fieldsOf(name).map((field) => fieldView(table, field, mapping, language)) : [];
-  });
+  TABLES.flatMap((name) =>
+    differing(listsOf(tables, name)).flatMap((table, i) =>
+      fieldsOf(name).map((field) => fieldView(table, field, mapping, language, i > 0 ? table.sheet : undefined)),
+    ),
+  );
+
+/** The first list, and those of its parts that are read from other columns. */
+const differing = ([first, ...parts]: readonly RecognisedTable[]): readonly RecognisedTable[] =>
+  first ? [first, ...parts.filter((part) => columnsAsRead(part) !== columnsAsRead(first))] : [];
 
 /** "Sensors on “Sensors”, mounts on “Mounts”": the lists that rows look things up in. */
 export const describeLists = (

@@ -80,19 +80,36 @@ export const parseMapping = (json: string | undefined): Mapping => {
   for (const table of TABLES) {
     const given = Object.hasOwn(value, table) ? value[table] : undefined;
     if (!isRecord(given)) continue;
-    const fields: Record<string, FieldCorrection> = {};
-    for (const { key } of fieldsOf(table)) {
-      const field =
-        isRecord(given.fields) && Object.hasOwn(given.fields, key) ? readField(given.fields[key]) : undefined;
-      if (field !== undefined) fields[key] = field;
-    }
     mapping[table] = {
       ...(typeof given.sheet === 'string' ? { sheet: given.sheet } : {}),
       ...(Number.isInteger(given.headerRow) ? { headerRow: given.headerRow as number } : {}),
-      fields,
+      fields: readFields(table, given.fields),
+      ...(table === 'channels' ? readSheets(given) : {}),
     };
   }
   return mapping;
 };
+
+const readFields = (table: TableName, given: unknown): Record<string, FieldCorrection> => {
+  const fields: Record<string, FieldCorrection> = {};
+  for (const { key } of fieldsOf(table)) {
+    const field = isRecord(given) && Object.hasOwn(given, key) ? readField(given[key]) : undefined;
+    if (field !== undefined) fields[key] = field;
+  }
+  return fields;
+};
+
+const readSheets = ({ lists, fieldsOn }: Record<string, unknown>): Pick<TableCorrection, 'lists' | 'fieldsOn'> => ({
+  ...(isRecord(lists) && {
+    lists: Object.fromEntries(
+      Object.entries(lists).filter((entry): entry is [string, boolean] => typeof entry[1] === 'boolean'),
+    ),
+  }),
+  ...(isRecord(fieldsOn) && {
+    fieldsOn: Object.fromEntries(
+      Object.entries(fieldsOn).map(([sheet, given]) => [sheet, readFields('channels', given)]),
+    ),
+  }),
+});
 
 export const mappingJson = (mapping: Mapping): string => JSON.stringify(mapping);

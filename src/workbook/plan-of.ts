@@ -1,4 +1,4 @@
-import type { InLanguages, Language } from '../core/language';
+import type { Language } from '../core/language';
 import { checkChannels, type ChannelCheck } from '../plan/check';
 import { cautionsFor } from '../plan/cautions';
 import { TABLES, type TableName } from '../plan/fields';
@@ -10,12 +10,14 @@ import { acrossRows } from '../plan/rules-across';
 import { sentenceOf } from '../plan/sentence';
 import type { TableReading } from '../plan/table-reading';
 import type { CautionView, Notice, Place } from './plan-view';
+import { channelLists, channelSheets, isSpread, listsOf, placeOfRow, rowIdOf } from './channel-lists';
+import { LIST_WORDS } from './list-words';
 import type { SheetContent } from './port';
 import { readingsOf } from './readings';
 import type { RecognisedTables } from './recognise';
 import type { RecognisedTable } from './tables';
 
-/** A plan judged as a whole. Rows are 0-based rows of the channel sheet. */
+/** A plan judged as a whole. Rows are 0-based rows of the channel sheet; of several sheets, see `rowIdOf`. */
 export interface JudgedPlan {
   readonly plan: Plan;
   readonly limits: Limits;
@@ -26,7 +28,7 @@ export interface JudgedPlan {
   readonly cautions: readonly CautionView[];
 }
 
-const readingOf = (table: RecognisedTable, content: SheetContent): TableReading => {
+const readingOf = (table: RecognisedTable, content: SheetContent, isPart: boolean): TableReading => {
   const skipped = new Set(table.skippedRows);
   const rows = [];
   const at = [];
@@ -38,31 +40,26 @@ const readingOf = (table: RecognisedTable, content: SheetContent): TableReading 
   const columns = new Map(
     [...table.columns].map(([key, use]) => [key, { ...use, column: use.column - content.column }]),
   );
-  return { name: table.table, columns, rows, at };
+  return { name: table.table, columns, rows, at, ...(isPart && { sheet: table.sheet, part: table.part }) };
 };
 
 /** The cell that a misreading speaks of. */
 const placeOf = ({ place }: Misread, tables: RecognisedTables): Place | undefined => {
   if (place.kind !== 'cell' || place.row === undefined) return undefined;
-  const table = tables[place.table];
+  const lists = place.table === 'channels' ? channelLists(tables) : [tables[place.table]];
+  const table = lists.find((list) => place.sheet === undefined || list?.sheet === place.sheet);
   const use = place.key === undefined ? undefined : table?.columns.get(place.key);
   return table && { sheet: table.sheet, row: place.row - 1, column: use?.column ?? table.firstColumn };
 };
 
-const NOT_READ: InLanguages<(sheet: string, row: number) => string> = {
-  en: (sheet, row) =>
-    `The list on sheet "${sheet}" (header in row ${row}) looks like a channel list too and is not part of this plan.`,
-  de: (sheet, row) =>
-    `Die Liste auf dem Blatt „${sheet}“ (Kopf in Zeile ${row}) sieht auch wie eine Kanalliste aus und gehört nicht zu diesem Plan.`,
-  fr: (sheet, row) =>
-    `La liste de la feuille « ${sheet} » (en-tête à la ligne ${row}) ressemble aussi à une liste de voies et ne fait pas partie de ce plan.`,
-};
-
+/** Lists beside the plan, but for those that somebody left out. */
 const notRead = ({ channels }: RecognisedTables, language: Language): Notice[] =>
-  (channels?.further ?? []).map(({ sheet, headerRow, column }) => ({
-    text: NOT_READ[language](sheet, headerRow + 1),
-    at: { sheet, row: headerRow, column },
-  }));
+  (channels?.further ?? [])
+    .filter(({ because }) => because !== 'left out')
+    .map((list) => ({
+      text: LIST_WORDS[language].notRead(list.sheet, list.headerRow + 1, list.because),
+      at: { sheet: list.sheet, row: list.headerRow, column: list.column },
+    }));
 
 /** Reads the recognised tables as a plan and looks at all of it. */
 export const judgePlan = (
@@ -71,15 +68,15 @@ export const judgePlan = (
   language: Language = 'en',
 ): JudgedPlan => {
   const readings = TABLES.flatMap((name: TableName) => {
-    const table = tables[name];
-    return table ? [readingOf(table, contentOf(table.sheet))] : [];
+    const isPart = name === 'channels' && isSpread(tables);
+    return listsOf(tables, name).map((table) => readingOf(table, contentOf(table.sheet), isPart));
   });
-  const { plan, misreads, at } = planFromTables(readings);
+  const { plan, misreads, at, sheets } = planFromTables(readings);
   const { limits } = plan;
   const checks = checkChannels(plan.channels, limits);
-  const rowOf = (channel: number): number => (at[channel] ?? 1) - 1;
-  const { channels } = tables;
-  const nameColumn = channels?.columns.get('channel')?.column ?? channels?.firstColumn ?? 0;
+  const places = channelSheets(tables);
+  const rowOf = (channel: number): number =>
+    rowIdOf(Math.max(0, places.indexOf(sheets[channel] ?? '')), (at[channel] ?? 1) - 1);
   return {
     plan,
     limits,
@@ -93,7 +90,7 @@ export const judgePlan = (
       .filter(({ finding }) => finding.verdict !== 'PASS')
       .map(({ finding, rows }) => ({
         text: sentenceOf(finding, language),
-        at: channels && { sheet: channels.sheet, row: rowOf(rows[0] ?? 0), column: nameColumn },
+        at: placeOfRow(tables, rowOf(rows[0] ?? 0)),
       })),
     cautions: cautionsFor(checks, language).map(({ caution }) => caution),
   };

@@ -18,10 +18,15 @@ export interface Notice {
   readonly at?: Place;
 }
 
-/** How one field of one table is read, and what else could hold it. */
-export interface FieldView {
+export interface FieldPlace {
   readonly table: TableName;
   readonly key: string;
+  /** Of a further sheet of the channel list whose columns have other headings. */
+  readonly sheet?: string;
+}
+
+/** How one field of one table is read, and what else could hold it. */
+export interface FieldView extends FieldPlace {
   readonly title: string;
   readonly unit: string;
   readonly needed: boolean;
@@ -33,6 +38,19 @@ export interface FieldView {
   readonly choices: readonly { readonly column: number; readonly label: string }[];
 }
 
+/** A sheet of the channel list, or one that looks like it. */
+export interface ListView {
+  readonly sheet: string;
+  readonly belongs: boolean;
+  /** Nobody has said yet whether it belongs. */
+  readonly isAsked: boolean;
+  /** Channels of a part; why another list is none. */
+  readonly note: string;
+  /** Whether it may be left out, or taken in. */
+  readonly canChange: boolean;
+  readonly at: Place;
+}
+
 export type CautionView = Pick<Caution, 'title' | 'text'>;
 
 /** What the pane shows of a workbook. */
@@ -40,6 +58,8 @@ export interface PlanView {
   readonly tables?: PlanTables;
   /** Why there is no plan to check, as a sentence that says what is expected. */
   readonly trouble?: string;
+  /** Sheets that are, or look like, parts of the channel list; empty when there is one list and no question. */
+  readonly lists: readonly ListView[];
   readonly fields: readonly FieldView[];
   readonly unread: readonly Notice[];
   /** What is taken otherwise than it stands on the sheets. */

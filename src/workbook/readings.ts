@@ -4,6 +4,8 @@ import { readQuantity } from '../core/text/quantity';
 import { UNITS, type UnitId } from '../core/units';
 import { fieldsOf, TABLES, type Field } from '../plan/fields';
 import { readCell } from '../plan/table-cell';
+import { channelLists, listsOf } from './channel-lists';
+import { LIST_WORDS } from './list-words';
 import type { Notice } from './plan-view';
 import type { SheetContent } from './port';
 import type { RecognisedTables } from './recognise';
@@ -95,6 +97,14 @@ const readingsIn = (table: RecognisedTable, content: SheetContent, words: Readin
   return [columns, single];
 };
 
+/** Sheets whose name stands for the structure part. */
+const partReadings = (tables: RecognisedTables, language: Language): Notice[] =>
+  channelLists(tables).flatMap(({ sheet, part, headerRow, firstColumn }) =>
+    part === undefined
+      ? []
+      : [{ text: LIST_WORDS[language].partOf(part), at: { sheet, row: headerRow, column: firstColumn } }],
+  );
+
 /** All that is taken otherwise than it stands on the sheets: what a heading leaves open, texts read with an assumption. */
 export const readingsOf = (
   tables: RecognisedTables,
@@ -103,12 +113,13 @@ export const readingsOf = (
 ): readonly Notice[] => {
   const words = WORDS[language];
   const found = TABLES.flatMap((name) => {
-    const table = tables[name];
-    return table ? [readingsIn(table, contentOf(table.sheet), words)] : [];
+    const lists = listsOf(tables, name);
+    return lists.map((table) => readingsIn(table, contentOf(table.sheet), words));
   });
   const single = found.flatMap(([, cells]) => cells);
   const left = single.length - MOST_CELLS;
   return [
+    ...partReadings(tables, language),
     ...found.flatMap(([columns]) => columns),
     ...single.slice(0, MOST_CELLS),
     ...(left > 0 ? [{ text: words.more(left) }] : []),

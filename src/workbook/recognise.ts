@@ -1,101 +1,19 @@
-import type { Cell } from '../functions/define';
 import { TABLES, type TableName } from '../plan/fields';
-import { foldWords } from '../plan/heading-text';
-import { matchHeadings, type HeadingMatches } from '../plan/headings';
-import { LANGUAGES } from '../plan/words/languages';
-import { headerCandidates, type HeaderCandidate } from './header-rows';
+import { headerCandidates } from './header-rows';
 import { applyCorrections } from './mapping';
 import { isOwnHeading } from './own-columns';
 import type { SheetContent, SheetInfo } from './port';
+import { readAs, type Reading } from './read-header';
 import { SheetCells } from './sheet-cells';
+import { spreadList } from './spread-list';
 import { tableExtent } from './table-extent';
-import type { ColumnUse, Mapping, RecognisedTable } from './tables';
+import type { ColumnUse, Mapping, RecognisedTable, TableCorrection } from './tables';
 
 export interface SheetToRead {
   readonly info: SheetInfo;
   readonly content: SheetContent;
 }
 export type RecognisedTables = Partial<Record<TableName, RecognisedTable>>;
-
-/** The field that names a row, those of which one must be there unless the names are sure, and how many fields make a table. */
-const SHAPE: Readonly<Record<TableName, { key: string; telling: readonly string[]; fields: number }>> = {
-  channels: { key: 'channel', telling: ['levelHigh', 'bandHigh', 'sensor', 'temperatureHigh', 'levelLow'], fields: 4 },
-  sensors: { key: 'sensor', telling: ['sensitivity', 'chargeSensitivity', 'fullScale', 'resonance'], fields: 3 },
-  mounts: { key: 'mount', telling: ['stiffness', 'holdingForce', 'mountMass', 'mountTemperatureMax'], fields: 2 },
-  cables: { key: 'cable', telling: ['cableCapacitance', 'cableMass', 'cableTemperatureMax'], fields: 2 },
-  inputs: { key: 'input', telling: ['range', 'sampleRate', 'dynamicRange', 'gain'], fields: 3 },
-  limits: { key: 'limit', telling: ['pass'], fields: 2 },
-};
-/** A key column found by a weak word such as "Name" needs the sheet's name or title to say which table it is. */
-const SURE_KEY = 0.85;
-const EVIDENCE_ROWS = 100;
-
-interface Reading {
-  readonly table: TableName;
-  readonly header: HeaderCandidate;
-  readonly matches: HeadingMatches;
-  readonly strength: number;
-  readonly info: SheetInfo;
-  /** The user named another sheet for this table. */
-  readonly barred: boolean;
-}
-
-const TABLE_WORDS = new Map(
-  TABLES.map((table) => [
-    table,
-    new Set(LANGUAGES.flatMap(({ tables }) => (tables[table] ?? []).flatMap((word) => foldWords(word)))),
-  ]),
-);
-
-/** The sheet's name and the texts in the rows just above the header. */
-const contextWords = ({ cells, headerRow, headings, listObject }: HeaderCandidate): Set<string> => {
-  const words = foldWords(`${cells.content.sheet} ${listObject ?? ''}`);
-  for (let row = Math.max(cells.firstRow, headerRow - 2); row < headerRow; row++)
-    for (const column of headings.keys()) {
-      const cell = cells.at(row, column);
-      if (typeof cell === 'string') words.push(...foldWords(cell.slice(0, 100)));
-    }
-  return new Set(words);
-};
-
-const columnsBelow = new WeakMap<HeaderCandidate, readonly (readonly Cell[])[]>();
-
-/** The cells below each heading, the same arrays for every table that the header is tried as. */
-const cellsBelow = (header: HeaderCandidate): readonly (readonly Cell[])[] => {
-  let columns = columnsBelow.get(header);
-  if (!columns) {
-    const { cells, headerRow, headerRows, lastRow } = header;
-    const first = headerRow + headerRows;
-    const end = Math.min(cells.endRow, (lastRow ?? Infinity) + 1, first + EVIDENCE_ROWS);
-    columns = [...header.headings.keys()].map((column) =>
-      Array.from({ length: Math.max(0, end - first) }, (_, i) => cells.at(first + i, column)),
-    );
-    columnsBelow.set(header, columns);
-  }
-  return columns;
-};
-
-const readAs = (
-  table: TableName,
-  header: HeaderCandidate,
-  info: SheetInfo,
-  isAsked: boolean,
-): Omit<Reading, 'barred'> | undefined => {
-  const matches = matchHeadings(table, [...header.headings.values()], { columns: cellsBelow(header) });
-  const { key, telling, fields } = SHAPE[table];
-  const named = [...contextWords(header)].some((word) => TABLE_WORDS.get(table)?.has(word));
-  const keyConfidence = matches.columns.get(key)?.confidence ?? 0;
-  const hasPoints = table === 'channels' && matches.columns.has('point');
-  const isTable =
-    matches.columns.size >= fields &&
-    (keyConfidence > 0 || hasPoints) &&
-    telling.some((field) => matches.columns.has(field)) &&
-    (keyConfidence >= SURE_KEY || named || (hasPoints && matches.columns.size >= 2 * fields));
-  if (!isTable && !isAsked) return undefined;
-  const sum = [...matches.columns.values()].reduce((total, { confidence }) => total + confidence, 0);
-  const isOnHeader = header.listObject === undefined ? 0 : 0.2;
-  return { table, header, matches, info, strength: sum + keyConfidence + (named ? 0.75 : 0) + isOnHeader };
-};
 
 const overlaps = (a: Reading, b: Reading): boolean =>
   a.header.cells === b.header.cells &&
@@ -132,7 +50,9 @@ const toTable = (reading: Reading, all: readonly Reading[], mapping: Mapping): R
     const heading = header.headings.get(column) ?? '';
     found.set(key, { ...match, column, heading, alternatives: candidates(match.alternatives) });
   }
-  const columns = applyCorrections(table, found, header.headings, mapping[table]);
+  const { sheet } = header.cells.content;
+  const correction = mapping[table];
+  const columns = applyCorrections(table, found, header.headings, correction && correctionOn(correction, sheet));
   const mapped = [...columns.values()].map(({ column }) => column);
   const headersBelow = new Set(
     all
@@ -144,7 +64,7 @@ const toTable = (reading: Reading, all: readonly Reading[], mapping: Mapping): R
   const confidences = [...columns.values()].map(({ confidence }) => confidence);
   return {
     table,
-    sheet: header.cells.content.sheet,
+    sheet,
     headerRow: header.headerRow,
     headerRows: header.headerRows,
     ...tableExtent(header, mapped, headersBelow),
@@ -157,6 +77,23 @@ const toTable = (reading: Reading, all: readonly Reading[], mapping: Mapping): R
     confidence: confidences.reduce((sum, value) => sum + value, 0) / Math.max(1, confidences.length),
   };
 };
+
+/** What was said of this sheet goes before what was said of the whole list. */
+const correctionOn = (correction: TableCorrection, sheet: string): TableCorrection =>
+  correction.fieldsOn && Object.hasOwn(correction.fieldsOn, sheet)
+    ? { ...correction, fields: { ...correction.fields, ...correction.fieldsOn[sheet] } }
+    : correction;
+
+/** The best reading of each sheet as a channel list, in the order of the sheets. */
+const channelReadings = (sheets: readonly SheetToRead[], readings: readonly Reading[], lists: Lists): Reading[] =>
+  sheets.flatMap(({ content }) => {
+    const best = readings.find(
+      ({ table, header, info }) =>
+        table === 'channels' && header.cells.content === content && (info.visible || lists?.[info.name] === true),
+    );
+    return best ? [best] : [];
+  });
+type Lists = TableCorrection['lists'];
 
 /**
  * Finds the tables of a plan in a workbook. The channel table is looked for on the active sheet first.
@@ -172,10 +109,11 @@ export const recognise = (
     const cells = new SheetCells(content);
     const free = headerCandidates(cells, ignore);
     for (const table of TABLES) {
-      const { sheet, headerRow } = mapping[table] ?? {};
-      const barred = sheet !== undefined && sheet !== info.name;
+      const { sheet, headerRow, lists } = mapping[table] ?? {};
+      const isOther = sheet !== undefined && sheet !== info.name;
+      const barred = isOther && lists?.[info.name] !== true;
       if (barred && table !== 'channels') continue;
-      const asked = !barred && sheet !== undefined && headerRow !== undefined;
+      const asked = !isOther && sheet !== undefined && headerRow !== undefined;
       for (const header of asked ? headerCandidates(cells, ignore, headerRow) : free) {
         const reading = readAs(table, header, info, asked);
         if (reading) found.push({ ...reading, barred });
@@ -199,12 +137,38 @@ export const recognise = (
   const chosen: Reading[] = [];
   for (const reading of readings)
     if (!chosen.some((other) => other.table === reading.table || overlaps(other, reading))) chosen.push(reading);
+  const perSheet = channelReadings(sheets, readings, mapping.channels?.lists);
   const tables: RecognisedTables = {};
   for (const reading of chosen) {
-    const further = furtherOf(reading, readings, chosen);
-    tables[reading.table] = { ...toTable(reading, chosen, mapping), ...(further.length > 0 && { further }) };
+    const table = toTable(reading, [...chosen, ...perSheet], mapping);
+    const further = furtherOf(reading, readings, [...chosen, ...perSheet]);
+    tables[reading.table] = { ...table, ...(further.length > 0 && { further }) };
   }
+  if (tables.channels) tables.channels = withParts(tables.channels, perSheet, chosen, sheets, mapping);
   return tables;
+};
+
+const withParts = (
+  channels: RecognisedTable,
+  perSheet: readonly Reading[],
+  chosen: readonly Reading[],
+  sheets: readonly SheetToRead[],
+  mapping: Mapping,
+): RecognisedTable => {
+  const lists = perSheet.map((reading) =>
+    chosen.includes(reading) ? channels : toTable(reading, [...chosen, ...perSheet], mapping),
+  );
+  if (!lists.includes(channels)) lists.push(channels);
+  const contentOf = (name: string) => sheets.find(({ content }) => content.sheet === name)!.content;
+  const { further: beside = [], ...plain } = channels;
+  const spread = spreadList(
+    plain,
+    lists.map((list) => (list === channels ? plain : list)),
+    contentOf,
+    mapping.channels,
+  );
+  const further = [...(spread.further ?? []), ...beside.map((one) => ({ ...one, because: 'same sheet' as const }))];
+  return { ...spread, ...(further.length > 0 && { further }) };
 };
 
 /** Where each limit stands on the limits sheet, by its name in lower case. */

@@ -1,5 +1,6 @@
 import { VERDICTS, type Verdict } from '../core/verdict';
 import { NO_REASON } from '../functions/verdict/reason';
+import { channelLists, rowIdOf } from './channel-lists';
 import { findOwnBlock, OWN_COLUMNS, ownIndex, type OwnKey } from './own-columns';
 import type { SheetContent } from './port';
 import type { RecognisedTable } from './tables';
@@ -10,8 +11,10 @@ export type Headline = (typeof HEADLINES)[number];
 
 /** One channel row as our cells show it. */
 export interface RowResult {
-  /** 0-based row on the sheet. */
+  /** 0-based row on the sheet; in a plan over several sheets see `rowIdOf`. */
   readonly row: number;
+  /** The sheet, where the plan is spread over several. */
+  readonly sheet?: string;
   readonly channel: string;
   /** Where it is, in the words of the list. */
   readonly place: string;
@@ -22,7 +25,7 @@ export interface RowResult {
 export interface Results {
   readonly rows: readonly RowResult[];
   readonly counts: Readonly<Record<Verdict, number>>;
-  /** 0-based first column of our block. */
+  /** 0-based first column of our block; on the first sheet of several. */
   readonly column: number;
 }
 
@@ -60,9 +63,30 @@ export const readResults = (table: RecognisedTable, content: SheetContent): Resu
       reason: asReason(own('reason')),
     });
   }
-  const severity = (result: RowResult) => VERDICTS.indexOf(result.verdict);
-  rows.sort((a, b) => severity(b) - severity(a) || a.row - b.row);
-  return { rows, counts, column: content.column + found.column };
+  return { rows: rows.sort(worstFirst), counts, column: content.column + found.column };
+};
+
+const severity = ({ verdict }: RowResult): number => VERDICTS.indexOf(verdict);
+const worstFirst = (a: RowResult, b: RowResult): number => severity(b) - severity(a) || a.row - b.row;
+
+/** The results of a plan on all its sheets; undefined until each of them has been checked. */
+export const readAllResults = (
+  tables: { readonly channels?: RecognisedTable },
+  contentOf: (sheet: string) => SheetContent,
+): Results | undefined => {
+  const lists = channelLists(tables);
+  const each = lists.map((list) => readResults(list, contentOf(list.sheet)));
+  const [first] = each;
+  if (!first || each.length === 1) return first;
+  const counts = { ...first.counts };
+  const rows: RowResult[] = [];
+  for (const [list, results] of each.entries()) {
+    if (!results) return undefined;
+    const { sheet } = lists[list]!;
+    rows.push(...results.rows.map((result) => ({ ...result, sheet, row: rowIdOf(list, result.row) })));
+    if (list > 0) for (const verdict of VERDICTS) counts[verdict] += results.counts[verdict];
+  }
+  return { rows: rows.sort(worstFirst), counts, column: first.column };
 };
 
 export const resultRange = (results: Results, row: number) => ({

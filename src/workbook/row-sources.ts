@@ -71,6 +71,8 @@ export const rowSources = (tables: PlanTables, ownColumn: number): RowSources =>
     own,
     channel(key) {
       const found = use('channels', key);
+      const { part } = tables.channels;
+      if (!found && key === 'group' && part !== undefined) return quoted(part);
       return found && inFieldUnit(rowCell(found), found, fieldByKey('channels', key));
     },
     lookup(name, key) {

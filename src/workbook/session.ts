@@ -1,5 +1,5 @@
 import type { Language } from '../core/language';
-import { fieldByKey } from '../plan/fields';
+import { fieldByKey, TABLES } from '../plan/fields';
 import { keepChange, tryChange, type PlanSource, type TriedChange } from './choosing/what-if';
 import { findingsOf } from '../plan/findings';
 import { reasonText } from '../plan/sentence';
@@ -7,15 +7,17 @@ import type { RowEdit } from './choosing/row-edits';
 import { useChoice } from './choosing/use-candidate';
 import { isBlank, writeChecks } from './check';
 import { detailOf } from './detail';
+import { channelCountOf, channelLists, channelSheets, listRowOf, listsOf, rowIdOf } from './channel-lists';
 import { describeLists, fieldViews } from './field-views';
+import { listViews, withList } from './list-views';
 import { mappingJson, parseMapping } from './mapping';
 import { mergedMapping } from './mapping-file';
 import { isOwnHeading, ownIndex } from './own-columns';
 import { judgePlan, type JudgedPlan } from './plan-of';
-import type { FieldView, Place, PlanView, RowDetail } from './plan-view';
+import type { FieldPlace, Place, PlanView, RowDetail } from './plan-view';
 import type { ApplyOptions, Spreadsheet } from './port';
 import { limitRowsOf, recognise, type RecognisedTables, type SheetToRead } from './recognise';
-import { readResults, type Results } from './results';
+import { readAllResults, readResults, type Results } from './results';
 import type { PlanTables } from './row-sources';
 import type { Mapping, TableCorrection } from './tables';
 import { SESSION_WORDS } from './words';
@@ -30,7 +32,7 @@ const outlineOf = (sheets: readonly SheetToRead[], tables: RecognisedTables): st
     content.column,
     content.values.length,
   ]);
-  for (const table of Object.values(tables)) {
+  for (const table of TABLES.flatMap((name) => listsOf(tables, name))) {
     const content = sheets.find(({ info }) => info.name === table.sheet)?.content;
     for (let row = table.headerRow; content && row <= table.lastRow + 1; row++) {
       const cells = content.values[row - content.row] ?? [];
@@ -60,8 +62,7 @@ export class PlanSession {
   }
 
   get channelCount(): number {
-    const channels = this.tables.channels;
-    return channels ? channels.lastRow - channels.firstRow + 1 - channels.skippedRows.length : 0;
+    return channelLists(this.tables).reduce((sum, list) => sum + channelCountOf(list), 0);
   }
 
   /** What was read, for commands that look at it or write into it; `judged` once `judge` has been called. */
@@ -92,8 +93,7 @@ export class PlanSession {
       this.tables = recognise(this.sheets, { mapping: this.mapping });
       this.outline = outlineOf(this.sheets, this.tables);
     }
-    const { channels } = this.tables;
-    this.results = channels && readResults(channels, this.contentOf(channels.sheet));
+    this.results = readAllResults(this.tables, (sheet) => this.contentOf(sheet));
     return this.view();
   }
 
@@ -106,18 +106,31 @@ export class PlanSession {
   /** Writes our columns beside the channel table. */
   async check(options: Omit<ApplyOptions, 'label'>): Promise<void> {
     const tables = this.planTables();
-    if (tables) await writeChecks(this.spreadsheet, tables, this.contentOf(tables.channels.sheet), options);
+    if (tables) await writeChecks(this.spreadsheet, tables, (sheet) => this.contentOf(sheet), options);
   }
 
   /** Remembers in the workbook that a field is held by this column, or by none. */
-  async correct({ table, key }: Pick<FieldView, 'table' | 'key'>, column: number | null): Promise<void> {
+  async correct({ table, key, sheet }: FieldPlace, column: number | null): Promise<void> {
     fieldByKey(table, key);
-    const recognised = this.tables[table];
+    const recognised = listsOf(this.tables, table).find((list) => sheet === undefined || list.sheet === sheet);
     const heading = column === null ? '' : (recognised?.headings.get(column) ?? '');
     const before: TableCorrection = this.mapping[table] ?? {};
-    const fields = { ...before.fields, [key]: { column: column === null ? null : { heading, column } } };
-    this.mapping = { ...this.mapping, [table]: { ...before, fields } };
-    await this.spreadsheet.setSetting(MAPPING_SETTING, mappingJson(this.mapping));
+    const said = { [key]: { column: column === null ? null : { heading, column } } };
+    const after: TableCorrection =
+      sheet === undefined
+        ? { ...before, fields: { ...before.fields, ...said } }
+        : { ...before, fieldsOn: { ...before.fieldsOn, [sheet]: { ...before.fieldsOn?.[sheet], ...said } } };
+    await this.remember({ ...this.mapping, [table]: after });
+  }
+
+  /** Remembers in the workbook whether a sheet that looks like a channel list belongs to the plan. */
+  async chooseList(sheet: string, belongs: boolean): Promise<void> {
+    await this.remember(withList(this.mapping, this.tables, sheet, belongs));
+  }
+
+  private async remember(mapping: Mapping): Promise<void> {
+    this.mapping = mapping;
+    await this.spreadsheet.setSetting(MAPPING_SETTING, mappingJson(mapping));
   }
 
   /** All that is known of the channel in this row of the sheet. */
@@ -138,8 +151,7 @@ export class PlanSession {
 
   /** Takes corrections from another list; those made here stay where the others say nothing. */
   async take(mapping: Mapping): Promise<void> {
-    this.mapping = mergedMapping(this.mapping, mapping);
-    await this.spreadsheet.setSetting(MAPPING_SETTING, mappingJson(this.mapping));
+    await this.remember(mergedMapping(this.mapping, mapping));
   }
 
   /** What these values would do to the plan; nothing is written. */
@@ -155,18 +167,21 @@ export class PlanSession {
   /** Rows of the list that are selected in the sheet, as far as the host tells. */
   async selectedRows(): Promise<readonly number[]> {
     const at = await this.spreadsheet.selection();
-    if (!at || at.sheet !== this.tables.channels?.sheet) return [];
-    const { row, rows } = at.range;
-    return [...(this.judged?.byRow.keys() ?? [])].filter((one) => one >= row && one < row + rows);
+    const list = at ? channelSheets(this.tables).indexOf(at.sheet) : -1;
+    if (!at || list < 0) return [];
+    const first = rowIdOf(list, at.range.row);
+    return [...(this.judged?.byRow.keys() ?? [])].filter((one) => one >= first && one < first + at.range.rows);
   }
 
   /** Shows a channel's row: what was chosen for it, and our verdicts beside. */
-  goToRow(row: number): Promise<void> {
-    const { channels } = this.tables;
-    if (!channels) return Promise.resolve();
-    const first = channels.columns.get('sensor')?.column ?? channels.firstColumn;
-    const last = this.results ? this.results.column + ownIndex('frequencyVerdict') : channels.lastColumn;
-    return this.spreadsheet.select(channels.sheet, {
+  goToRow(id: number): Promise<void> {
+    const at = listRowOf(this.tables, id);
+    if (!at) return Promise.resolve();
+    const { table, row } = at;
+    const first = table.columns.get('sensor')?.column ?? table.firstColumn;
+    const own = readResults(table, this.contentOf(table.sheet))?.column;
+    const last = own === undefined ? table.lastColumn : own + ownIndex('frequencyVerdict');
+    return this.spreadsheet.select(table.sheet, {
       row,
       column: first,
       rows: 1,
@@ -189,6 +204,7 @@ export class PlanSession {
     return {
       tables: this.planTables(),
       trouble: this.tables.channels ? undefined : SESSION_WORDS[this.language].noList,
+      lists: listViews(this.tables, this.language),
       fields: fieldViews(this.tables, this.mapping, this.language),
       unread: this.judged?.unread ?? [],
       readings: this.judged?.readings ?? [],

@@ -39,7 +39,19 @@ export interface RecognisedTable {
   readonly listObject?: string;
   readonly confidence: number;
   /** Other lists of the same kind in the workbook. They are not read; whoever looks at the plan must be told. */
-  readonly further?: readonly { readonly sheet: string; readonly headerRow: number; readonly column: number }[];
+  readonly further?: readonly FurtherList[];
+  /** The rest of a channel list that is spread over several sheets, in the order of the sheets. */
+  readonly parts?: readonly RecognisedTable[];
+  /** Structure part of every row, where no column names it and each part has a sheet. */
+  readonly part?: string;
+}
+
+export interface FurtherList {
+  readonly sheet: string;
+  readonly headerRow: number;
+  readonly column: number;
+  /** Why it was not taken for another part of the list; `left out`: somebody said so. */
+  readonly because?: 'other columns' | 'same channels' | 'same sheet' | 'left out';
 }
 
 /** What the user corrected, per field key; kept as JSON in the workbook. */
@@ -53,5 +65,9 @@ export interface TableCorrection {
   readonly sheet?: string;
   readonly headerRow?: number;
   readonly fields?: Readonly<Record<string, FieldCorrection>>;
+  /** Of the channel list: sheets that belong to it, and sheets that look like it and do not. */
+  readonly lists?: Readonly<Record<string, boolean>>;
+  /** Of the channel list: fields of a single sheet, where its columns have other headings. */
+  readonly fieldsOn?: Readonly<Record<string, Readonly<Record<string, FieldCorrection>>>>;
 }
 export type Mapping = Readonly<Partial<Record<TableName, TableCorrection>>>;

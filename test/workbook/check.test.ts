@@ -181,7 +181,7 @@ describe('what a check changes', () => {
       tables: [{ name: 'Plan', range: { row: 0, column: 0, rows: 13, columns: width0() + 1 } }],
     });
     const apply = jest.fn();
-    const write = writeChecks({ apply } as unknown as Spreadsheet, tables, content, {});
+    const write = writeChecks({ apply } as unknown as Spreadsheet, tables, () => content, {});
     await expect(write).rejects.toThrow(/Channels![A-Z]+1 has the heading of one of the check columns/);
     expect(apply).not.toHaveBeenCalled();
   });
@@ -191,7 +191,7 @@ describe('what a check changes', () => {
       merged: [{ row: 3, column: width0() + 2, rows: 1, columns: 2 }],
     });
     const apply = jest.fn();
-    const write = writeChecks({ apply } as unknown as Spreadsheet, tables, content, {});
+    const write = writeChecks({ apply } as unknown as Spreadsheet, tables, () => content, {});
     await expect(write).rejects.toThrow(/Merged cells at Channels!U4:V4/);
     expect(apply).not.toHaveBeenCalled();
   });

@@ -5,6 +5,7 @@ import { FileSpreadsheet } from '../../src/adapters/xlsx/spreadsheet';
 import type { Cell } from '../../src/functions/define';
 import { fieldByKey } from '../../src/plan/fields';
 import { readCell } from '../../src/plan/table-cell';
+import { channelLists } from '../../src/workbook/channel-lists';
 import { judgePlan } from '../../src/workbook/plan-of';
 import { recognise, type SheetToRead } from '../../src/workbook/recognise';
 import { SheetCells } from '../../src/workbook/sheet-cells';
@@ -63,7 +64,7 @@ export const readList = async (name: string, truth: ListTruth): Promise<ListResu
   for (const part of truth.tables) {
     const keys = Object.keys(part.columns);
     fields += keys.length;
-    const table = found?.sheet === part.sheet ? found : undefined;
+    const table = channelLists(tables).find(({ sheet }) => sheet === part.sheet);
     if (!table) {
       (found?.further?.some(({ sheet }) => sheet === part.sheet) ? asked : missing).push(
         ...keys.map((key) => `${part.sheet}: ${key}`),
@@ -108,6 +109,8 @@ export const readList = async (name: string, truth: ListTruth): Promise<ListResu
       if (isSilent) wrong.push(`${key}: column "${use.heading}" is not that`);
     }
   }
+  for (const { sheet } of channelLists(tables))
+    if (!truth.tables.some((part) => part.sheet === sheet)) wrong.push(`sheet "${sheet}" taken for a part`);
   return { name, fields, right, asked, missing, wrong };
 };
 

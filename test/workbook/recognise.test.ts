@@ -176,8 +176,8 @@ describe('the ways in which a channel list stands on a sheet', () => {
     const found = recognise(['Wing', 'Boom', 'Tail'].map((name) => sheet(name, [headings, ...rows])));
     expect(Object.keys(found)).toEqual(['channels']);
     expect(found.channels?.further).toEqual([
-      { sheet: 'Boom', headerRow: 0, column: 0 },
-      { sheet: 'Tail', headerRow: 0, column: 0 },
+      { sheet: 'Boom', headerRow: 0, column: 0, because: 'same channels' },
+      { sheet: 'Tail', headerRow: 0, column: 0, because: 'same channels' },
     ]);
     const chosen = recognise(
       ['Wing', 'Boom'].map((name) => sheet(name, [headings, ...rows])),

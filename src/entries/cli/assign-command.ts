@@ -10,9 +10,10 @@ import type { Language } from '../../core/language';
 import { PARTS, stockOf } from '../../plan/choosing/candidate';
 import { readJsonPlan } from '../../plan/json-plan';
 import { describeMisread } from '../../plan/misread';
+import { channelSheets } from '../../workbook/channel-lists';
 import { assignPlan, type RowAssignment } from '../../workbook/assign/assign-plan';
 import { assignmentEdits } from '../../workbook/assign/write-assignment';
-import { editChanges, refusalsOf, type RowEdit } from '../../workbook/choosing/row-edits';
+import { planChanges, planRefusals, type RowEdit } from '../../workbook/choosing/row-edits';
 import { tryChange } from '../../workbook/choosing/what-if';
 import { HostProblem, type SheetContent } from '../../workbook/port';
 import type { Mapping } from '../../workbook/tables';
@@ -32,6 +33,7 @@ export interface AssignCommandOptions extends AssignTyped {
   readonly parts: boolean;
   readonly json: boolean;
   readonly mapping?: string;
+  readonly lists?: readonly string[];
 }
 
 /** The options by the names that are typed. */
@@ -39,8 +41,10 @@ export const assignTyped = (
   paths: readonly string[],
   text: (key: string) => string | undefined,
   isOn: (key: string) => boolean,
+  lists?: readonly string[],
 ): AssignCommandOptions => ({
   paths,
+  lists,
   output: text('output'),
   spare: text('spare'),
   pinned: text('pinned'),
@@ -64,7 +68,7 @@ const statusOf = ({ status, assigned, unserved }: Assignment): number => {
 };
 
 /** The sheet as it reads once the cells are filled in. */
-const withCells = (content: SheetContent, changes: ReturnType<typeof editChanges>): SheetContent => {
+const withCells = (content: SheetContent, changes: ReturnType<typeof planChanges>): SheetContent => {
   const values = content.values.map((line) => [...line]);
   for (const { row, column, cells } of changes)
     cells.forEach((line, r) => {
@@ -84,17 +88,24 @@ const writeCopy = async (
   language: Language,
 ): Promise<readonly string[]> => {
   const { file, tables, contentOf, path } = plan;
-  const { channels } = tables;
+  const source = { tables, contentOf };
   const edits: readonly RowEdit[] = assignmentEdits(assignment, parts ? PARTS : []);
-  const content = contentOf(channels.sheet);
-  const refused = refusalsOf(channels, content, edits);
+  const refused = planRefusals(source, edits);
   if (refused.length > 0) throw new CommandProblem(`${path}: ${refused.slice(0, 3).join(' ')} Nothing was written.`);
-  const after = tryChange({ tables, contentOf }, edits)!;
-  const changes = editChanges(channels, content, edits);
+  const after = tryChange(source, edits)!;
+  const changes = planChanges(source, edits);
   file.edit(changes);
   const told: string[] = [`${changes.reduce((sum, { cells }) => sum + cells.length, 0)} cells were filled in.`];
-  const filled = withCells(content, changes);
-  const contentAfter = (sheet: string) => (sheet === channels.sheet ? filled : contentOf(sheet));
+  const filled = new Map(
+    channelSheets(tables).map((sheet) => [
+      sheet,
+      withCells(
+        contentOf(sheet),
+        changes.filter((change) => change.sheet === sheet),
+      ),
+    ]),
+  );
+  const contentAfter = (sheet: string) => filled.get(sheet) ?? contentOf(sheet);
   const checked = writePlan(
     { ...plan, contentOf: contentAfter, judged: after.after },
     { mapping, asValues: false, language },
@@ -135,7 +146,7 @@ export const assignCommand = async (options: AssignCommandOptions, io: Io): Prom
       done.push(...misreads.map((misread) => describeMisread(misread)));
       assignment = await assignChannels(plan.channels, stockOf(plan), plan.limits, nodeSolver, watched);
     } else {
-      const plan = await openPlan(path, mapping);
+      const plan = await openPlan(path, mapping, { lists: options.lists });
       const found = await assignPlan(plan.judged, watched, nodeSolver);
       assignment = found;
       done.push(...plan.judged.unread.map(({ text }) => text));

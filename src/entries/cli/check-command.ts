@@ -17,7 +17,7 @@ import { reportFile } from './report-file';
 import { CommandProblem, STATUS, statusOfVerdict, usageProblem } from './status';
 import { Pen, Progress, type Io } from './terminal';
 import { textReport } from './text-report';
-import { checksOf, FUNCTION_NAMES, notesOf, openPlan, placeOfRow } from './workbook-plan';
+import { checksOf, FUNCTION_NAMES, listNames, notesOf, openPlan, placeOfRow } from './workbook-plan';
 import { isCheckedCopy, writePlan } from './write-plan';
 import { writeWhole } from './write-file';
 
@@ -30,6 +30,7 @@ export interface CheckOptions {
   readonly json: boolean;
   readonly report?: string;
   readonly mapping?: string;
+  readonly lists?: readonly string[];
   /** Of the report, the notes and the summary sheet. */
   readonly language: Language;
   readonly paper: Paper;
@@ -84,10 +85,10 @@ const refuseForeign = async (target: string, input: string): Promise<void> => {
 
 const checkWorkbook = async (
   { path, target }: Job,
-  { inPlace, asValues, language, sheets, planNotes }: CheckOptions,
+  { inPlace, asValues, language, sheets, planNotes, lists }: CheckOptions,
   mapping?: Mapping,
 ): Promise<PlanReport> => {
-  const plan = await openPlan(path, mapping);
+  const plan = await openPlan(path, mapping, { lists });
   const done: string[] = [];
   if (target !== undefined) {
     if (!inPlace) await refuseForeign(target, path);
@@ -104,10 +105,10 @@ const checkWorkbook = async (
     done.push(`Wrote ${target}.`, ...(backup ? [`The plan as it was is kept as ${backup}.`] : []));
   }
   const checks = checksOf(plan);
-  const { judged, tables } = plan;
+  const { judged } = plan;
   return reportOf(
     path,
-    tables.channels.sheet,
+    listNames(plan),
     checks.map(([, check]) => check),
     judged.limits,
     {

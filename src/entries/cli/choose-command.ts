@@ -12,11 +12,12 @@ import { HostProblem } from '../../workbook/port';
 import { chooseJson, chooseReport, type Choice, type ChooseReport } from './choose-report';
 import { kindOf } from './find-plans';
 import { parseJson } from './json-file';
+import { LIST_OPTIONS, listsTyped } from './lists-option';
 import { readMappingFile } from './mapping-file';
 import { CommandProblem, statusOfVerdict, usageProblem } from './status';
 import { Pen, Progress, type Io } from './terminal';
 import { languageTyped } from './typed-options';
-import { openPlan } from './workbook-plan';
+import { openPlan, type OpenOptions } from './workbook-plan';
 
 /** Options of the command as they are typed. */
 export const CHOOSE_OPTIONS = {
@@ -28,6 +29,7 @@ export const CHOOSE_OPTIONS = {
   language: { type: 'string' },
   json: { type: 'boolean', default: false },
   mapping: { type: 'string' },
+  ...LIST_OPTIONS,
 } as const;
 export type ChooseValues = Readonly<Record<string, string | boolean | readonly (string | boolean)[] | undefined>>;
 
@@ -50,13 +52,13 @@ interface Opened {
   readonly unread: readonly string[];
 }
 
-const open = async (path: string, mappingFile: string | undefined): Promise<Opened> => {
+const open = async (path: string, mappingFile: string | undefined, options: OpenOptions): Promise<Opened> => {
   if (kindOf(path) === 'json') {
     const { plan, misreads } = readJsonPlan(await parseJson(path, 'a plan as JSON'));
     return { plan, unread: misreads.map((misread) => describeMisread(misread)) };
   }
   const mapping = mappingFile === undefined ? undefined : await readMappingFile(mappingFile);
-  const { judged } = await openPlan(path, mapping).catch((error: unknown) => {
+  const { judged } = await openPlan(path, mapping, options).catch((error: unknown) => {
     if (error instanceof HostProblem) throw new CommandProblem(`${path}: ${error.message}`);
     throw error;
   });
@@ -92,7 +94,7 @@ export const chooseCommand = async (paths: readonly string[], values: ChooseValu
   const top = topOf(text('top'));
   const order = orderOf(text('order'));
   const free = values['free'] === true ? PARTS : [];
-  const { plan, unread } = await open(path, text('mapping'));
+  const { plan, unread } = await open(path, text('mapping'), { lists: listsTyped(values) });
   const channels = selected(plan, path, values['channel'] as readonly string[] | undefined, text('group'));
   const stock = stockOf(plan);
   if (stock.sensors.length === 0) throw new CommandProblem(`${path}: no sensor list was found, or it has no rows.`);

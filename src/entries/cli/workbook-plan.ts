@@ -1,9 +1,11 @@
 import { openFile } from '../../adapters/xlsx/file-on-disk';
 import type { WorkbookFile } from '../../adapters/xlsx/workbook-file';
 import type { ChannelCheck } from '../../plan/check';
+import { TABLES } from '../../plan/fields';
 import type { Cell } from '../../functions/define';
 import { FUNCTIONS } from '../../functions/index';
 import { cellAddress } from '../../workbook/address';
+import { channelLists, channelSheets, listsOf, placeOfRow as placeIn } from '../../workbook/channel-lists';
 import { parseMapping } from '../../workbook/mapping';
 import { findOwnBlock } from '../../workbook/own-columns';
 import { judgePlan, type JudgedPlan } from '../../workbook/plan-of';
@@ -16,6 +18,7 @@ import type { PlanTables } from '../../workbook/row-sources';
 import { MAPPING_SETTING } from '../../workbook/session';
 import { SESSION_WORDS } from '../../workbook/words';
 import type { Mapping } from '../../workbook/tables';
+import { mappingWithLists } from './lists-option';
 import { CommandProblem } from './status';
 
 /** A workbook on disk with the plan that was found in it. */
@@ -27,6 +30,13 @@ export interface WorkbookPlan {
   readonly judged: JudgedPlan;
   /** What a person should do before the plan can be judged in full. */
   readonly advice: readonly string[];
+  /** How the columns and lists were said to be read, where that is to be kept in the workbook. */
+  readonly said?: Mapping;
+}
+
+export interface OpenOptions {
+  /** Sheets that the channel list is spread over, or "all" that have one. */
+  readonly lists?: readonly string[];
 }
 
 export const FUNCTION_NAMES = FUNCTIONS.map(({ name }) => name);
@@ -40,7 +50,7 @@ interface CellPlace {
 /** Formulas without a stored value, as a program that does not calculate writes them. */
 const uncalculated = (tables: RecognisedTables, contentOf: (sheet: string) => SheetContent): CellPlace[] => {
   const found: CellPlace[] = [];
-  for (const { sheet, firstRow, lastRow, columns } of Object.values(tables)) {
+  for (const { sheet, firstRow, lastRow, columns } of TABLES.flatMap((name) => listsOf(tables, name))) {
     const { values, formulas, row: top, column: left } = contentOf(sheet);
     for (let row = firstRow; row <= lastRow; row++)
       for (const { column } of columns.values())
@@ -73,7 +83,11 @@ const adviceFor = (places: readonly CellPlace[], outcome: string): string => {
   return `${named.join(', ')}${more}: read a formula without a stored value, expected the value; ${outcome}. Open the workbook in a spreadsheet program, save it there and check again.`;
 };
 
-export const openPlan = async (path: string, mapping: Mapping | undefined): Promise<WorkbookPlan> => {
+export const openPlan = async (
+  path: string,
+  mapping: Mapping | undefined,
+  { lists }: OpenOptions = {},
+): Promise<WorkbookPlan> => {
   const file = await openFile(path, FUNCTION_NAMES);
   const contents = new Map<string, SheetContent>();
   const contentOf = (sheet: string): SheetContent => {
@@ -81,19 +95,19 @@ export const openPlan = async (path: string, mapping: Mapping | undefined): Prom
     contents.set(sheet, known);
     return known;
   };
-  const found = recognise(
-    file.sheets.map((info) => ({ info, content: contentOf(info.name) })),
-    { mapping: mapping ?? parseMapping(file.getSetting(MAPPING_SETTING)) },
-  );
+  const sheets = file.sheets.map((info) => ({ info, content: contentOf(info.name) }));
+  const before = mapping ?? parseMapping(file.getSetting(MAPPING_SETTING));
+  const said = lists && mappingWithLists(path, sheets, before, lists);
+  const found = recognise(sheets, { mapping: said ?? before });
   const { channels, limits } = found;
   if (!channels) throw new CommandProblem(`${path}: ${SESSION_WORDS.en.noList}`);
-  if (channels.lastRow < channels.firstRow)
-    throw new CommandProblem(`${path}: the channel list on sheet ${channels.sheet} has headings but no rows.`);
-  // Pieces of our columns are told from columns of the user's by their formulas.
-  const header = contentOf(channels.sheet).values[
-    channels.headerRow + channels.headerRows - 1 - contentOf(channels.sheet).row
-  ];
-  if (findOwnBlock(header ?? []).kind === 'pieces') contents.set(channels.sheet, file.readSheet(channels.sheet));
+  for (const { sheet, headerRow, headerRows, firstRow, lastRow } of channelLists(found)) {
+    if (lastRow < firstRow)
+      throw new CommandProblem(`${path}: the channel list on sheet ${sheet} has headings but no rows.`);
+    // Pieces of our columns are told from columns of the user's by their formulas.
+    const header = contentOf(sheet).values[headerRow + headerRows - 1 - contentOf(sheet).row];
+    if (findOwnBlock(header ?? []).kind === 'pieces') contents.set(sheet, file.readSheet(sheet));
+  }
   const missing = uncalculated(found, contentOf);
   const ofLimits = missing.filter(({ sheet }) => sheet === limits?.sheet);
   if (limits && ofLimits.length > 0)
@@ -115,13 +129,19 @@ export const openPlan = async (path: string, mapping: Mapping | undefined): Prom
     tables,
     contentOf,
     judged: judgePlan(found, (sheet) => told.get(sheet) ?? contentOf(sheet)),
+    ...(said && { said }),
     advice: missing.length > 0 ? [adviceFor(missing, 'every channel that needs it is INCOMPLETE')] : [],
   };
 };
 
 /** "Channels!A7" of a channel row. */
-export const placeOfRow = ({ tables: { channels } }: WorkbookPlan, row: number): string =>
-  `${channels.sheet}!${cellAddress(row, channels.columns.get('channel')?.column ?? channels.firstColumn)}`;
+export const placeOfRow = ({ tables }: WorkbookPlan, id: number): string => {
+  const { sheet, row, column } = placeIn(tables, id)!;
+  return `${sheet}!${cellAddress(row, column)}`;
+};
+
+/** "Wing, Tail": the sheets of the channel list. */
+export const listNames = ({ tables }: Pick<WorkbookPlan, 'tables'>): string => channelSheets(tables).join(', ');
 
 /** Rows of the channel sheet and their checks, in the order of the list. */
 export const checksOf = ({ judged }: WorkbookPlan): readonly (readonly [row: number, check: ChannelCheck])[] => [

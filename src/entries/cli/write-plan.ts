@@ -6,19 +6,20 @@ import { openWorkbook, type WorkbookFile } from '../../adapters/xlsx/workbook-fi
 import { isCellError, type Cell } from '../../functions/define';
 import { cellAddress } from '../../workbook/address';
 import { clearVerdicts, MOST_NOTES, noteChanges } from '../../workbook/annotate';
+import { listRowOf, onList, tablesOfEachList } from '../../workbook/channel-lists';
 import { changesWith, placeOwnBlock, refuseOccupied } from '../../workbook/check';
 import { rowFormulas } from '../../workbook/formulas';
 import { mappingJson } from '../../workbook/mapping';
 import { OWN_COLUMNS, ownIndex } from '../../workbook/own-columns';
 import { HostProblem } from '../../workbook/port';
-import { ROW_NUMBER } from '../../workbook/row-sources';
+import { ROW_NUMBER, type PlanTables } from '../../workbook/row-sources';
 import { rowValues } from '../../workbook/row-values';
 import { MAPPING_SETTING } from '../../workbook/session';
 import { inert, storedSummary, SUMMARY_SETTING, SUMMARY_SHEET, summaryPage } from '../../workbook/summary';
 import type { Mapping } from '../../workbook/tables';
 import { reportContent } from '../../workbook/report/content';
 import { withHeightsAndCharts, withSummarySheet } from './summary-page';
-import { checksOf, FUNCTION_NAMES, placeOfRow, type WorkbookPlan, notesOf } from './workbook-plan';
+import { checksOf, FUNCTION_NAMES, listNames, placeOfRow, type WorkbookPlan, notesOf } from './workbook-plan';
 
 const MOST_TOLD = 5;
 
@@ -36,41 +37,68 @@ export const writePlan = (
   plan: WorkbookPlan,
   options: { readonly mapping?: Mapping; readonly asValues: boolean; readonly language: Language },
 ): { readonly file: WorkbookFile; readonly told: readonly string[] } => {
-  const { mapping, asValues, language } = options;
-  const { tables, contentOf, judged } = plan;
-  const { channels } = tables;
-  const content = contentOf(channels.sheet);
-  refuseOccupied(tables, content);
-  const { column, headingRow, others } = placeOwnBlock(tables, content);
-  const values = once(rowValues(tables, column, contentOf));
-  const changes = changesWith<FileChange>(tables, content, [rowsOf(plan, column, values, asValues)]);
-  const told = disagreements(plan, (row) => values(row)[ownIndex('verdict')] ?? null);
+  const { mapping, language } = options;
+  const lists = tablesOfEachList(plan.tables).map((tables, list) => blockOf(plan, tables, list, options));
+  const told = disagreements(plan, (id) => {
+    const { list, row } = listRowOf(plan.tables, id)!;
+    return lists[list]!.values(row)[ownIndex('verdict')] ?? null;
+  });
   const file = withSummary(plan, told, language);
-  const verdictColumn = column + ownIndex('verdict');
-  const notes = noteChanges(channels, verdictColumn, judged, language);
-  const kept = editWithNotes(file, [clearVerdicts(channels, verdictColumn), ...changes], notes);
-  if (mapping) file.setSetting(MAPPING_SETTING, mappingJson(mapping));
-  if (notes.length === MOST_NOTES)
+  const notes = lists.flatMap((block) => block.notes);
+  const kept = editWithNotes(
+    file,
+    lists.flatMap((block) => block.changes),
+    notes,
+  );
+  const said = plan.said ?? mapping;
+  if (said) file.setSetting(MAPPING_SETTING, mappingJson(said));
+  if (lists.some((block) => block.notes.length === MOST_NOTES))
     told.push(`Notes stand on the ${MOST_NOTES} worst rows only; the column Reason says why for every row.`);
   if (kept.length > 0)
     told.push(`${listed(kept)}: somebody's note stands there and was left; ours was not written beside it.`);
+  const others = lists.flatMap((block) => block.others);
   if (others.length > 0)
-    told.push(
-      `${listed(others.map((c) => `${channels.sheet}!${cellAddress(headingRow, c)}`))}: a column of yours with a heading like one of ours; it was left as it is.`,
-    );
+    told.push(`${listed(others)}: a column of yours with a heading like one of ours; it was left as it is.`);
   const stale = file.dependents();
   if (stale.length > 0)
     told.push(
       `${listed(stale)}: formulas of yours read cells that changed; open the workbook in a spreadsheet program to renew their values.`,
     );
-  const unseen = file.notPrinted(channels.sheet, {
-    row: channels.headerRow,
-    column,
-    rows: channels.lastRow - channels.headerRow + 1,
-    columns: OWN_COLUMNS.filter(({ kind }) => kind !== 'working').length,
-  });
-  if (unseen) told.push(unseen);
+  for (const { channels, column } of lists) {
+    const unseen = file.notPrinted(channels.sheet, {
+      row: channels.headerRow,
+      column,
+      rows: channels.lastRow - channels.headerRow + 1,
+      columns: OWN_COLUMNS.filter(({ kind }) => kind !== 'working').length,
+    });
+    if (unseen) told.push(unseen);
+  }
   return { file, told: [...told, ...file.warnings] };
+};
+
+/** All that is written beside one of the lists. */
+const blockOf = (
+  plan: WorkbookPlan,
+  tables: PlanTables,
+  list: number,
+  { asValues, language }: { readonly asValues: boolean; readonly language: Language },
+) => {
+  const { contentOf, judged } = plan;
+  const { channels } = tables;
+  const content = contentOf(channels.sheet);
+  refuseOccupied(tables, content);
+  const { column, headingRow, others } = placeOwnBlock(tables, content);
+  const values = once(rowValues(tables, column, contentOf));
+  const verdictColumn = column + ownIndex('verdict');
+  const rows = rowsOf(tables, column, values, asValues);
+  return {
+    channels,
+    column,
+    values,
+    changes: [clearVerdicts(channels, verdictColumn), ...changesWith<FileChange>(tables, content, [rows])],
+    notes: noteChanges(channels, verdictColumn, { ...judged, byRow: onList(judged.byRow, list) }, language),
+    others: others.map((c) => `${channels.sheet}!${cellAddress(headingRow, c)}`),
+  };
 };
 
 /**
@@ -78,7 +106,7 @@ export const writePlan = (
  * sheets are still as they were: those are then copied, not packed again.
  */
 const withSummary = (plan: WorkbookPlan, told: string[], language: Language): WorkbookFile => {
-  const { file, tables, judged } = plan;
+  const { file, judged } = plan;
   const summary = summarySheet(file);
   const isThere = file.sheets.some(({ name }) => name === summary);
   const open = (bytes: Uint8Array) => openWorkbook(bytes, { codec: nodeCodec, functionNames: FUNCTION_NAMES });
@@ -86,7 +114,7 @@ const withSummary = (plan: WorkbookPlan, told: string[], language: Language): Wo
     const page = isThere ? file : open(withSummarySheet(file.save(), summary));
     const before = isThere ? usedRange(file, summary) : undefined;
     const reported = { checks: [...judged.byRow.values()], limits: judged.limits, unread: judged.unread };
-    const content = reportContent(reported, tables.channels.sheet, { language, notes: notesOf(plan) });
+    const content = reportContent(reported, listNames(plan), { language, notes: notesOf(plan) });
     const { changes, charts } = summaryPage(summary, content, before);
     page.edit(changes);
     page.setSetting(SUMMARY_SETTING, JSON.stringify(summary));
@@ -116,7 +144,7 @@ const once = <T>(work: (row: number) => T): ((row: number) => T) => {
 
 /** Formulas with the value they have; or, for readers without the add-in, the values alone. */
 const rowsOf = (
-  { tables }: WorkbookPlan,
+  tables: PlanTables,
   column: number,
   values: (row: number) => readonly Cell[],
   asValues: boolean,

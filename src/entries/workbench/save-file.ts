@@ -3,6 +3,7 @@ import type { WorkbookFile } from '../../adapters/xlsx/workbook-file';
 import { isCellError } from '../../functions/define';
 import { cellAddress } from '../../workbook/address';
 import { cellDifferences, type CellDifference, type SheetComparison } from '../../workbook/cell-differences';
+import { tablesOfEachList } from '../../workbook/channel-lists';
 import { checkChanges } from '../../workbook/check';
 import { OWN_COLUMNS } from '../../workbook/own-columns';
 import type { RangeAddress, SheetContent } from '../../workbook/port';
@@ -80,13 +81,13 @@ const sheetChanges = (
   grid: GridSheet,
   tables: PlanTables | undefined,
 ): { changes: FileChange[]; differences: readonly CellDifference[] } => {
-  const isPlan = tables?.channels.sheet === name;
-  const own = isPlan ? ownBlock(tables, grid.grid) : undefined;
-  const before = isPlan ? ownBlock(tables, file) : undefined;
+  const plan = tables && tablesOfEachList(tables).find(({ channels }) => channels.sheet === name);
+  const own = plan && ownBlock(plan, grid.grid);
+  const before = plan && ownBlock(plan, file);
   const differences = cellDifferences({ ...grid, file, own });
   const changes: FileChange[] = [...blocksOf(name, differences), ...typedFormats(name, grid, differences)];
   const isRewritten = differences.some(({ kind, row, column }) => kind === 'own' && !isFormula(file, row, column));
-  if (isPlan && own && isRewritten) changes.push(...dress(tables, file, grid.grid, own));
+  if (plan && own && isRewritten) changes.push(...dress(plan, file, grid.grid, own));
   if (before && !own)
     changes.unshift({ kind: 'clear', sheet: name, range: before }, { kind: 'marks', sheet: name, rules: [] });
   return { changes, differences };

@@ -8,10 +8,12 @@ import { shiftFormula } from '../../adapters/xlsx/formula-text';
 import { withTrustedMaker } from '../../adapters/xlsx/trusted-maker';
 import { openWorkbook, type WorkbookFile } from '../../adapters/xlsx/workbook-file';
 import { FUNCTIONS } from '../../functions/index';
+import { tablesOfEachList } from '../../workbook/channel-lists';
 import { checkChanges } from '../../workbook/check';
 import { HostProblem, type SheetContent, type Spreadsheet } from '../../workbook/port';
 import { CHANNEL_SHEETS_SETTING } from '../../workbook/channel-sheet-names';
 import { NOTES_SETTING } from '../../workbook/plan-notes/record';
+import { readResults } from '../../workbook/results';
 import { MAPPING_SETTING, PlanSession } from '../../workbook/session';
 import { copyName, download, nameParts } from './download';
 import { lostKinds } from './lost-kinds';
@@ -112,12 +114,14 @@ export class Saving {
   /** Makes a workbook from what the grid shows alone. */
   async saveNew(): Promise<string> {
     const { name } = this.file();
-    const { tables, contents, isChecked } = await this.readGrid();
+    const { tables, contents } = await this.readGrid();
     const names = new FormulaNames(FUNCTION_NAMES);
-    const marks = (content: SheetContent) =>
-      tables && isChecked && content.sheet === tables.channels.sheet
-        ? checkChanges(tables, content).flatMap((change) => (change.kind === 'marks' ? change.rules : []))
+    const marks = (content: SheetContent) => {
+      const plan = tables && tablesOfEachList(tables).find(({ channels }) => channels.sheet === content.sheet);
+      return plan && readResults(plan.channels, content)
+        ? checkChanges(plan, content).flatMap((change) => (change.kind === 'marks' ? change.rules : []))
         : [];
+    };
     const shown = new Map<string, ShownSheet>();
     for (const [sheet, content] of contents)
       shown.set(sheet, { content, spills: spillsOf(this.host, sheet), marks: marks(content) });
@@ -141,11 +145,11 @@ export class Saving {
 
   private async readGrid() {
     await this.spreadsheet.calculated();
-    const { tables, results } = await new PlanSession(this.spreadsheet).read();
+    const { tables } = await new PlanSession(this.spreadsheet).read();
     const contents = new Map<string, SheetContent>();
     for (const { name } of await this.spreadsheet.sheets())
       contents.set(name, await withFormulas(this.host, await this.spreadsheet.readSheet(name), shiftFormula));
-    return { tables, contents, isChecked: results !== undefined };
+    return { tables, contents };
   }
 
   /** The grid does not read our settings from the file. One that the editor refuses is shown all the same. */

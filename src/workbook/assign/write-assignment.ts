@@ -1,8 +1,7 @@
 import type { InLanguages } from '../../core/language';
 import type { Assigned } from '../../plan/assign/assignment';
 import type { Part } from '../../plan/choosing/candidate';
-import { writeEdits, type RowEdit, type WriteOptions } from '../choosing/row-edits';
-import type { PlanSource } from '../choosing/what-if';
+import { writeEdits, type PlanSource, type RowEdit, type WriteOptions } from '../choosing/row-edits';
 import type { Spreadsheet } from '../port';
 import type { RowAssignment } from './assign-plan';
 
@@ -37,12 +36,10 @@ export const assignmentEdits = (
 /** Writes an assignment as one action; rejects with a HostProblem that says why nothing was changed. */
 export const writeAssignment = (
   spreadsheet: Spreadsheet,
-  { tables, contentOf }: PlanSource,
+  source: PlanSource,
   assignment: RowAssignment,
   { parts, ...options }: WriteOptions & { readonly parts?: readonly Part[] } = {},
 ): Promise<number> => {
-  const { channels } = tables;
-  if (!channels) return Promise.resolve(0);
   const edits = assignmentEdits(assignment, parts);
-  return writeEdits(spreadsheet, channels, contentOf(channels.sheet), edits, LABEL[options.language ?? 'en'], options);
+  return writeEdits(spreadsheet, source, edits, LABEL[options.language ?? 'en'], options);
 };

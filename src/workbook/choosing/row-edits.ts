@@ -4,14 +4,16 @@ import type { Cell } from '../../functions/define';
 import { fieldByKey } from '../../plan/fields';
 import { rangeEnds, readCell } from '../../plan/table-cell';
 import { cellAddress } from '../address';
+import { byList } from '../channel-lists';
 import { isBlank } from '../check';
 import { HostProblem, type ApplyOptions, type Change, type SheetContent, type Spreadsheet } from '../port';
+import type { RecognisedTables } from '../recognise';
 import type { ColumnUse, RecognisedTable } from '../tables';
 import { EDIT_WORDS } from './row-edit-words';
 
 /** What shall stand in a cell of the channel list, as a person would type it. */
 export interface RowEdit {
-  /** 0-based row of the sheet. */
+  /** 0-based row of the sheet; of several sheets, see `rowIdOf`. */
   readonly row: number;
   /** Field of the channel list. */
   readonly key: string;
@@ -104,18 +106,37 @@ export interface WriteOptions extends Omit<ApplyOptions, 'label'> {
   readonly language?: Language;
 }
 
+/** A workbook as it was read. */
+export interface PlanSource {
+  readonly tables: RecognisedTables;
+  readonly contentOf: (sheet: string) => SheetContent;
+}
+
+/** Why cells of any of the plan's sheets cannot be written; empty when they can. */
+export const planRefusals = (
+  { tables, contentOf }: PlanSource,
+  edits: readonly RowEdit[],
+  language: Language = 'en',
+): readonly string[] =>
+  byList(tables, edits).flatMap(({ table, items }) => refusalsOf(table, contentOf(table.sheet), items, language));
+
+export const planChanges = (
+  { tables, contentOf }: PlanSource,
+  edits: readonly RowEdit[],
+): readonly Extract<Change, { kind: 'cells' }>[] =>
+  byList(tables, edits).flatMap(({ table, items }) => editChanges(table, contentOf(table.sheet), items));
+
 /** Writes the cells as one action, or refuses all of them in sentences. Returns how many cells it wrote. */
 export const writeEdits = async (
   spreadsheet: Spreadsheet,
-  table: RecognisedTable,
-  content: SheetContent,
+  source: PlanSource,
   edits: readonly RowEdit[],
   label: string,
   { language = 'en', ...options }: WriteOptions = {},
 ): Promise<number> => {
-  const refused = refusalsOf(table, content, edits, language);
+  const refused = planRefusals(source, edits, language);
   if (refused.length > 0) throw new HostProblem(EDIT_WORDS[language].nothing(refused), 'occupied');
-  const changes = editChanges(table, content, edits);
+  const changes = planChanges(source, edits);
   if (changes.length === 0) return 0;
   await spreadsheet.apply(changes, { label, ...options });
   await spreadsheet.calculated();

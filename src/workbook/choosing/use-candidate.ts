@@ -2,8 +2,7 @@ import type { Combination } from '../../plan/choosing/candidate';
 import type { Candidate } from '../../plan/choosing/rank';
 import type { Spreadsheet } from '../port';
 import { EDIT_WORDS } from './row-edit-words';
-import { writeEdits, type RowEdit, type WriteOptions } from './row-edits';
-import type { PlanSource } from './what-if';
+import { writeEdits, type PlanSource, type RowEdit, type WriteOptions } from './row-edits';
 
 const KEYS = ['sensor', 'mount', 'cable', 'input'] as const;
 
@@ -28,12 +27,10 @@ export const editsForCandidate = (rows: readonly number[], { fits }: Candidate):
 /** Writes a choice into the rows as one action; rejects with a HostProblem that says why nothing was changed. */
 export const useChoice = (
   spreadsheet: Spreadsheet,
-  { tables, contentOf }: PlanSource,
+  source: PlanSource,
   edits: readonly RowEdit[],
   options: WriteOptions = {},
 ): Promise<number> => {
-  const { channels } = tables;
-  if (!channels) return Promise.resolve(0);
   const label = EDIT_WORDS[options.language ?? 'en'].useCandidate;
-  return writeEdits(spreadsheet, channels, contentOf(channels.sheet), edits, label, options);
+  return writeEdits(spreadsheet, source, edits, label, options);
 };

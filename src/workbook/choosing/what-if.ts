@@ -1,18 +1,14 @@
 import { fieldByKey } from '../../plan/fields';
 import { compareChecks, type Comparison } from '../../plan/choosing/what-if';
+import { byList, channelLists } from '../channel-lists';
 import { judgePlan, type JudgedPlan } from '../plan-of';
 import type { SheetContent, Spreadsheet } from '../port';
-import type { RecognisedTables } from '../recognise';
 import { SheetCells } from '../sheet-cells';
 import type { ColumnUse, RecognisedTable } from '../tables';
 import { EDIT_WORDS } from './row-edit-words';
-import { refusalsOf, writeEdits, type RowEdit, type WriteOptions } from './row-edits';
+import { planRefusals, writeEdits, type PlanSource, type RowEdit, type WriteOptions } from './row-edits';
 
-/** A workbook as it was read. */
-export interface PlanSource {
-  readonly tables: RecognisedTables;
-  readonly contentOf: (sheet: string) => SheetContent;
-}
+export type { PlanSource } from './row-edits';
 
 /** What a change would do. Nothing is written; to drop it is to forget it. */
 export interface TriedChange {
@@ -31,18 +27,15 @@ export interface TriedChange {
  * are only worked out again when the change is kept. Undefined when there is no channel list.
  */
 export const tryChange = (
-  { tables, contentOf }: PlanSource,
+  source: PlanSource,
   edits: readonly RowEdit[],
   { language }: Pick<WriteOptions, 'language'> = {},
 ): TriedChange | undefined => {
-  const { channels } = tables;
-  if (!channels) return undefined;
-  const content = contentOf(channels.sheet);
+  const { tables, contentOf } = source;
+  if (!tables.channels) return undefined;
   const before = judgePlan(tables, contentOf);
-  const overlaid = overlay(channels, content, edits);
-  const after = judgePlan({ ...tables, channels: overlaid.table }, (sheet) =>
-    sheet === channels.sheet ? overlaid.content : contentOf(sheet),
-  );
+  const { channels, contents } = overlaid(source, edits);
+  const after = judgePlan({ ...tables, channels }, (sheet) => contents.get(sheet) ?? contentOf(sheet));
   const rows = [...before.byRow.keys()];
   const checks = rows.map((row) => before.byRow.get(row)!);
   return {
@@ -55,21 +48,32 @@ export const tryChange = (
       after.limits,
     ),
     after,
-    refusals: refusalsOf(channels, content, edits, language),
+    refusals: planRefusals(source, edits, language),
   };
 };
 
 /** Writes the changed cells, and only those, as one action that one undo takes back. Rejects with a HostProblem. */
 export const keepChange = (
   spreadsheet: Spreadsheet,
-  { tables, contentOf }: PlanSource,
+  source: PlanSource,
   { edits }: Pick<TriedChange, 'edits'>,
   options: WriteOptions = {},
 ): Promise<number> => {
-  const { channels } = tables;
-  if (!channels) return Promise.resolve(0);
   const label = EDIT_WORDS[options.language ?? 'en'].keepChange;
-  return writeEdits(spreadsheet, channels, contentOf(channels.sheet), edits, label, options);
+  return writeEdits(spreadsheet, source, edits, label, options);
+};
+
+/** The channel list with the new values, on each sheet that has some. */
+const overlaid = ({ tables, contentOf }: PlanSource, edits: readonly RowEdit[]) => {
+  const contents = new Map<string, SheetContent>();
+  const lists = [...channelLists(tables)];
+  for (const { list, table, items } of byList(tables, edits)) {
+    const laid = overlay(table, contentOf(table.sheet), items);
+    contents.set(table.sheet, laid.content);
+    lists[list] = laid.table;
+  }
+  const [first, ...parts] = lists;
+  return { channels: first && parts.length > 0 ? { ...first, parts } : first, contents };
 };
 
 /** The list with the new values in its cells; a field without a column gets one beyond the sheet. */

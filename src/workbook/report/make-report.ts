@@ -1,6 +1,7 @@
 import type { Language } from '../../core/language';
 import type { JudgedSource } from '../channel-inputs';
 import { judgePlan } from '../plan-of';
+import { channelSheets } from '../channel-lists';
 import { reportContent } from './content';
 import { htmlReport, type Paper } from './html';
 import { markdownReport } from './markdown';
@@ -22,7 +23,7 @@ export const makeReport = (source: JudgedSource, spoken: Language, asked: Report
   const judged = language === spoken ? source.judged : judgePlan(tables, contentOf, language);
   const { byRow, limits, unread } = judged;
   const checks = [...byRow.values()];
-  const content = reportContent({ checks, limits, unread }, tables.channels?.sheet ?? '', { language, notes });
+  const content = reportContent({ checks, limits, unread }, channelSheets(tables).join(', '), { language, notes });
   return kind === 'markdown'
     ? markdownReport(name, content)
     : htmlReport(name, content, { language, paper, plots: 'open', checks, limits });
