@@ -47,7 +47,8 @@ export const summaryPage = (sheet: string, content: ReportContent, before: Range
   look(block(0, 0, 1, WIDTH), { bold: true, ink: HEADING.ink });
   const chartRow = lines.length + 1;
   for (let n = 0; n <= CHART_ROWS; n++) lines.push([]);
-  for (const section of sections) {
+  // What to ask a supplier for is no business of a customer, who gets this sheet.
+  for (const section of sections.filter(({ key }) => key !== 'asked')) {
     const inColumns = section.verdicts === 'columns';
     lines.push([]);
     look(block(lines.length, 0, 1, WIDTH), HEADING);

@@ -30,9 +30,22 @@ const boundText = (bound: EnvelopeBound, language: Language): string => {
   return `${parts.filter((part) => part !== undefined).join(texts.between)}.`;
 };
 
-/** What to ask a supplier for: every bound that is known, and nothing of the sensor that is there now. */
+/**
+ * What to ask a supplier for: every bound that is known, number and name alone. Nothing of the sensor that is there now:
+ * a bound that holds only for its mass is left out.
+ */
 export const askedOfSupplier = (bounds: readonly EnvelopeBound[], language: Language = 'en'): readonly string[] =>
-  bounds.filter(({ missing }) => missing.length === 0).map((bound) => boundText(bound, language));
+  bounds.flatMap((bound) => {
+    if (bound.missing.length > 0) return [];
+    const name = boundWords(bound.key, language);
+    if (bound.kind === 'output') return bound.admissible?.length ? [outputText(bound, name, TEXTS[language])] : [];
+    const { pass, unit, direction, atLoss, atMass, input } = bound;
+    if (pass === undefined || !Number.isFinite(pass) || atMass) return [];
+    const texts = TEXTS[language];
+    const loss = atLoss === undefined ? '' : ` (${texts.atLoss(numberWords(atLoss, '%', language))})`;
+    const at = input === undefined ? '' : texts.atInput(input);
+    return [`${SIGNS[direction]} ${numberWords(pass, unit, language)} ${name}${loss}${at}`];
+  });
 
 const outputText = ({ admissible = [] }: OutputBound, name: string, texts: Texts): string =>
   admissible.length === 0

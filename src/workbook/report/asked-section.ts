@@ -6,14 +6,14 @@ import type { Reported } from './verdict-sections';
 import { REPORT_WORDS } from './words';
 
 /** More different requests than these nobody sends out. */
-const MOST_ASKED = 40;
+const MOST_ASKED = 20;
 
 /** What a sensor must satisfy where the one of the plan does not pass. */
 export const askedSection = ({ checks, limits }: Reported, language: Language): Section => {
   const words = REPORT_WORDS[language];
-  const open = checks.filter(({ verdict }) => verdict === 'FAIL' || verdict === 'WARN');
+  const open = checks.filter(({ verdict }) => verdict === 'FAIL');
   const groups = groupedBy(open, ({ channel }) =>
-    askedOfSupplier(envelopeOf(channel, limits).bounds, language).join(' '),
+    askedOfSupplier(envelopeOf(channel, limits).bounds, language).join('; '),
   );
   const lines = [...groups]
     .filter(([asked]) => asked !== '')
@@ -23,6 +23,6 @@ export const askedSection = ({ checks, limits }: Reported, language: Language): 
     key: 'asked',
     ...words.asked,
     columns: [],
-    lines: [...lines.slice(0, MOST_ASKED), ...(rest > 0 ? [['', words.moreRows(rest)]] : [])],
+    lines: [...lines.slice(0, MOST_ASKED), ...(rest > 0 ? [['', words.asked.more(rest)]] : [])],
   };
 };

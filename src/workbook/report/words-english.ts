@@ -32,7 +32,8 @@ export const english: ReportWords = {
   },
   asked: {
     title: 'What to ask a supplier for',
-    text: 'Bounds of the rows that fail or warn; rows that ask the same stand together',
+    text: 'Bounds of the rows that fail; rows that ask the same stand together',
+    more: (count) => `… and ${count} more requests: open their rows in the pane.`,
   },
   decisions: { title: 'To decide first', text: 'Reason, limit and what would help', channel: 'Channel' },
   moreRows: (count) => `… and ${count} more rows that are not PASS in the channel list.`,

@@ -37,7 +37,8 @@ export const french: ReportWords = {
   },
   asked: {
     title: 'Que demander à un fournisseur',
-    text: 'Bornes des lignes en FAIL ou WARN ; les lignes de mêmes bornes sont réunies',
+    text: 'Bornes des lignes en FAIL ; les lignes de mêmes bornes sont réunies',
+    more: (count) => `… et ${count} autres demandes : ouvrir leurs lignes dans le volet.`,
   },
   decisions: { title: 'À décider d’abord', text: 'Raison, limite et ce qui aiderait', channel: 'Voie' },
   moreRows: (count) => `… et ${count} autres lignes sans PASS dans la liste des voies.`,

@@ -32,7 +32,8 @@ export const german: ReportWords = {
   },
   asked: {
     title: 'Was bei Lieferanten anzufragen ist',
-    text: 'Schranken der Zeilen mit FAIL oder WARN; Zeilen mit gleichen Schranken stehen zusammen',
+    text: 'Schranken der Zeilen mit FAIL; Zeilen mit gleichen Schranken stehen zusammen',
+    more: (count) => `… und ${count} weitere Anfragen: ihre Zeilen im Aufgabenbereich öffnen.`,
   },
   decisions: { title: 'Zuerst zu entscheiden', text: 'Grund, Grenze und was hülfe', channel: 'Kanal' },
   moreRows: (count) => `… und ${count} weitere Zeilen ohne PASS in der Kanalliste.`,

@@ -18,7 +18,7 @@ export interface ReportWords {
   readonly checks: { readonly title: string; readonly text: string };
   readonly headlines: Readonly<Record<Headline, string>>;
   readonly headlineQuestions: Readonly<Record<Headline, string>>;
-  readonly asked: { readonly title: string; readonly text: string };
+  readonly asked: { readonly title: string; readonly text: string; readonly more: (count: number) => string };
   readonly decisions: { readonly title: string; readonly text: string; readonly channel: string };
   readonly moreRows: (count: number) => string;
   readonly nothingOpen: string;

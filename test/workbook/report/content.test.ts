@@ -221,3 +221,16 @@ it('notes in other languages are understood', () => {
     assumptions: [['Masse', 'gewogen']],
   });
 });
+
+it('says what to ask a supplier for once for all failing rows that ask the same, without the sensors of the plan', () => {
+  const { lines } = section('asked');
+  const failing = reported.checks.filter(({ verdict }) => verdict === 'FAIL').map(({ channel }) => channel.id);
+  expect(lines.length).toBeGreaterThan(1);
+  expect(failing).toEqual(expect.arrayContaining(lines.flatMap(([names]) => String(names).split(', ')).slice(0, 3)));
+  const w014 = String(lines.find(([names]) => names === 'W014')![1]);
+  // The skin bears 5.2 gram at a ratio of 0.1 less what mount and cable weigh; the check of the row says the same.
+  const sentence = section('decisions').lines.find(([name]) => name === 'W014')![1];
+  const allowed = /at most ([\d.]+) gram of sensor/.exec(String(sentence))?.[1];
+  expect(w014).toContain(`≤ ${allowed} gram sensor mass`);
+  expect(w014).not.toContain('Ce-100');
+});
