@@ -1,6 +1,7 @@
 import './taskpane.css';
 import { excelHost } from '../adapters/office/host';
 import { officeSpreadsheet } from '../adapters/office/spreadsheet';
+import { BrowserSolver } from '../adapters/solver/browser-solver';
 import { officeTheme } from '../adapters/office/theme';
 import { languageOf } from '../core/language';
 import { mountPane } from '../pane/mount';
@@ -32,7 +33,8 @@ const start = async () => {
   followTheme(document.documentElement, officeTheme());
   const language = languageOf(Office.context.displayLanguage);
   document.documentElement.lang = language;
-  mountPane(pane, officeSpreadsheet(excelHost()), language, { planName: workbookName, savesFiles: 'perhaps' });
+  const solver = new BrowserSolver();
+  mountPane(pane, officeSpreadsheet(excelHost()), language, { planName: workbookName, savesFiles: 'perhaps', solver });
 };
 
 void start();

@@ -43,7 +43,10 @@ const start = async () => {
       element('file-name').textContent = title;
       document.title = `${title} – Channelwright workbench`;
       if (pane) await pane.refresh();
-      else pane = grid.mountPane(element('pane'), spreadsheet, LANGUAGE, { planName, savesFiles: 'yes' });
+      else {
+        const solver = new grid.BrowserSolver();
+        pane = grid.mountPane(element('pane'), spreadsheet, LANGUAGE, { planName, savesFiles: 'yes', solver });
+      }
     } catch (problem) {
       if (!(problem instanceof FileProblem)) console.error(problem);
       const reason = problem instanceof FileProblem ? problem.message : 'The spreadsheet could not show this workbook.';

@@ -3,9 +3,10 @@ import type { Spreadsheet } from '../workbook/port';
 import { PlanSession } from '../workbook/session';
 import { rememberingWriter } from '../workbook/remedies/written-by';
 import { keepFrenchSpaces, keepingFocus, replaceContent } from './dom';
+import { assignPart, type AssignPart } from './choosing/assign-part';
 import { PaneState } from './pane-state';
 import { PapersState } from './papers/papers-state';
-import { remedies, RUNNING } from './remedies';
+import { remedies, RUNNING, type Remedies } from './remedies';
 import { sections } from './sections';
 import { PLAIN_SURROUNDINGS, type Surroundings } from './surroundings';
 import './pane.css';
@@ -20,6 +21,12 @@ export interface MountedPane {
 /** An edit is read after this quiet time, so that typing stays quick. */
 const SETTLE_MS = 120;
 
+/** Parts that keep their elements stand between those that are drawn anew. */
+const arranged = (parts: ReturnType<typeof sections>, aid: Remedies, assign: AssignPart | undefined) => {
+  const [first = null, ...rest] = parts;
+  return [aid.hints, first, assign?.element, ...rest.slice(0, -1), aid.element, ...rest.slice(-1)];
+};
+
 /** The task pane. It knows the port and nothing of the host behind it. */
 export const mountPane = (
   element: HTMLElement,
@@ -33,14 +40,13 @@ export const mountPane = (
 
   const draw = () => {
     if (disposed) return;
-    const parts = sections(state);
-    keepingFocus(element, () =>
-      replaceContent(element, aid.hints, ...parts.slice(0, -1), aid.element, ...parts.slice(-1)),
-    );
+    assign?.follow();
+    const content = arranged(sections(state), aid, assign);
+    keepingFocus(element, () => replaceContent(element, ...content));
     if (language === 'fr') keepFrenchSpaces(element);
   };
   const drawProgress = () => {
-    const bar = element.querySelector('progress');
+    const bar = element.querySelector<HTMLProgressElement>('section progress');
     if (!bar || !state.busy?.total) return;
     bar.max = state.busy.total;
     bar.value = state.busy.done;
@@ -50,6 +56,7 @@ export const mountPane = (
   const session = new PlanSession(written, language);
   const state = new PaneState(session, language, draw, drawProgress);
   state.papers = new PapersState(written, session, language, surroundings, state, draw);
+  const assign = surroundings.solver && assignPart(state, written, surroundings.solver);
 
   const follow = () => {
     clearTimeout(settle);
@@ -70,11 +77,13 @@ export const mountPane = (
   return {
     refresh: () => {
       aid.reset();
+      assign?.reset();
       return state.refresh();
     },
     dispose() {
       disposed = true;
       state.cancel();
+      assign?.dispose();
       clearTimeout(settle);
       stopFollowing?.();
       replaceContent(element);

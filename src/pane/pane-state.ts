@@ -151,8 +151,13 @@ export class PaneState {
   /** Writes a type with its parts into the rows it was ranked for; verdicts follow from the cells. */
   useCandidate(candidate: Candidate): Promise<void> {
     const rows = this.choosing?.ranked ?? [];
+    return this.write(() => this.session.use(editsForCandidate(rows, candidate)));
+  }
+
+  /** Any one action that writes into the list. */
+  write(work: () => Promise<unknown>): Promise<void> {
     return this.during('writing', async () => {
-      await this.session.use(editsForCandidate(rows, candidate));
+      await work();
       await this.session.settled();
       await this.read('edit');
     });
@@ -174,11 +179,9 @@ export class PaneState {
   /** Writes what was tried into the list. */
   keepTried(): Promise<void> {
     const { outcome } = this.trying;
-    return this.during('writing', async () => {
+    return this.write(async () => {
       if (outcome) await this.session.keep(outcome);
       this.trying.drop();
-      await this.session.settled();
-      await this.read('edit');
     });
   }
 
@@ -186,7 +189,7 @@ export class PaneState {
     void this.reporting(this.session.goToRow(row));
   }
 
-  private shownRows(): readonly number[] {
+  shownRows(): readonly number[] {
     return (this.view?.results?.rows ?? []).filter(({ verdict }) => this.shown.has(verdict)).map(({ row }) => row);
   }
 

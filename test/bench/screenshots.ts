@@ -56,6 +56,14 @@ export const run = async (root: string): Promise<void> => {
     await bench.page.click('[data-key=try-drop]');
     await bench.page.click('[data-key=try]');
     await bench.page.locator('.cw-row', { hasText: 'C001' }).click();
+    await bench.page.click('[data-key=assign]');
+    await bench.page.fill('[data-key=assign-spare]', '5');
+    for (const part of ['cable', 'input']) await bench.page.uncheck(`[data-key=assign-free-${part}]`);
+    await bench.page.click('[data-key=assign-start]');
+    await bench.page.waitForSelector('[data-key=assign-write]', { timeout: 120_000 });
+    await toTop('.cw-assign-result');
+    await shoot('assigned');
+    await bench.page.click('[data-key=assign]');
     await bench.page.click('[data-key=columns]');
     await bench.page.selectOption('#cw-field-channels-localMass', { index: 0 });
     await bench.ready();

@@ -6,5 +6,6 @@ export { openInGrid } from '../../adapters/embedded/open';
 export { createGrid, focusGrid } from '../../adapters/embedded/page';
 export { endEditing } from '../../adapters/embedded/grid-facts';
 export { EmbeddedSpreadsheet } from '../../adapters/embedded/spreadsheet';
+export { BrowserSolver } from '../../adapters/solver/browser-solver';
 export { mountPane } from '../../pane/mount';
 export { Saving } from './save';

@@ -104,9 +104,10 @@ const judged = async (
   channels: readonly Channel[],
   stock: Stock,
   limits: Limits,
-  { free, signal, pause, onProgress }: AssignOptions,
+  options: AssignOptions,
 ): Promise<readonly ChannelPairs[] | undefined> => {
-  const steps = pairSteps(channels, stock, limits, free);
+  const { free, signal, pause, onProgress } = options;
+  const steps = pairSteps(channels, stock, limits, free, (channel) => isPinned(channel, options));
   let last = Date.now();
   for (;;) {
     const step = steps.next();

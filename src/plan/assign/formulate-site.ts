@@ -55,7 +55,10 @@ export const siteColumns = (sites: SiteClass, context: Context): ClassColumns =>
   const shared = new Map(sharable.map((p) => [p, sharedColumns(p, sites, context, served, housings)]));
   if (goal.unserved !== 'none')
     members.forEach(([first], d) => {
-      const price = goal.unserved === 'fewest' ? 1 : goal.costs ? problem.places[first!]!.unservedCost : 0;
+      const { isKept, unservedCost } = problem.places[first!]!;
+      // To serve all others in its stead would still cost more.
+      const single = isKept ? 1 + problem.places.length : 1;
+      const price = goal.unserved === 'fewest' ? single : goal.costs ? unservedCost : 0;
       build.column(price, count, isWhole, ones([served[d], total]));
     });
   return { sites, single, shared };

@@ -9,7 +9,7 @@ import type { LinearModel } from './solver';
 
 /** What is asked of the solver. */
 export interface Goal {
-  /** `none`: all must be served; `fewest`: count those left out; a number: exactly so many are left out. */
+  /** `none`: all must be served; `fewest`: count those left out, kept ones first; a number: exactly so many are left out. */
   readonly unserved: 'none' | 'fewest' | number;
   /** Costs of pairs, pieces and mixing count; otherwise only unserved channels and extra pieces do. */
   readonly costs: boolean;

@@ -1,5 +1,6 @@
 import type { InputMode } from '../fields';
 import type { Part } from '../choosing/candidate';
+import type { Channel } from '../model';
 import type { Slots } from './problem';
 import type { SolveOptions } from './solver';
 
@@ -38,6 +39,8 @@ export const WEIGHTS = {
   calibration: 5,
   /** A control channel left out, where as many channels must be left out anyway. */
   control: 50,
+  /** A channel left out that was to keep its sensor, which happens only where stock does not even suffice for those. */
+  kept: 500,
 } as const;
 export type Weights = Readonly<Record<keyof typeof WEIGHTS, number>>;
 
@@ -51,8 +54,11 @@ export interface AssignOptions extends Pick<SolveOptions, 'signal' | 'timeLimit'
   readonly allowIncomplete?: boolean;
   /** Fraction of each type kept back, rounded up, so at least one. */
   readonly spare?: number;
-  /** Channels that keep the sensor they name: by their names, or all that name one. */
-  readonly pinned?: 'filled' | readonly string[];
+  /**
+   * Channels that keep the sensor they name: by their names, all that name one, or those of which this says so. They come
+   * first where stock is short.
+   */
+  readonly pinned?: 'filled' | readonly string[] | ((channel: Channel) => boolean);
   /** Structure parts are runs one after the other, and sensors move along; rows without one are in all runs. */
   readonly roving?: boolean;
   /** Runs by structure part, where they overlap. Parts that are not in here are in all runs. */
@@ -66,7 +72,7 @@ export interface AssignOptions extends Pick<SolveOptions, 'signal' | 'timeLimit'
   /** Absent: inputs are not counted. */
   readonly inputs?: readonly InputModule[];
   readonly weights?: Partial<Weights>;
-  /** Parts that may change although the row names them. */
+  /** Parts that may change although the row names them; those of pinned channels never do. */
   readonly free?: readonly Part[];
   /** False: what is missing is not worked out. */
   readonly shortage?: boolean;

@@ -18,25 +18,35 @@ export interface Pair {
 /** Pairs of one channel by place of the type in the stock. Equal channels share one list. */
 export type ChannelPairs = readonly (Pair | undefined)[];
 
-/** All types on all channels, one step per different demand. */
+/** All types on all channels, one step per type and different demand. Channels that are kept change no part they name. */
 export function* pairSteps(
   channels: readonly Channel[],
   stock: Stock,
   limits: Limits,
-  free?: readonly Part[],
+  free: readonly Part[] = [],
+  isKept: (channel: Channel) => boolean = () => false,
 ): Generator<{ readonly done: number; readonly of: number }, readonly ChannelPairs[]> {
   const demands = demandsOf(channels);
   const memory = new CheckMemory();
   const work = { checked: 0 };
   const pairs = new Array<ChannelPairs>(channels.length);
   for (const [done, { channel, channels: places }] of demands.entries()) {
-    const choices = partChoices(channel, stock, free);
-    const own = stock.sensors.map((sensor): Pair | undefined => {
-      const fit = bestFit(channel, sensor, choices, limits, memory, work);
-      return fit && { combination: fit.combination, verdict: fit.check.verdict, margin: fit.margin };
-    });
-    for (const place of places) pairs[place] = own;
-    yield { done: done + 1, of: demands.length };
+    const stays = (place: number): boolean => free.length > 0 && isKept(channels[place]!);
+    const parts = [
+      { mayChange: free, own: places.filter((place) => !stays(place)) },
+      { mayChange: [], own: places.filter(stays) },
+    ];
+    for (const { mayChange, own } of parts) {
+      if (own.length === 0) continue;
+      const choices = partChoices(channel, stock, mayChange);
+      const found: (Pair | undefined)[] = [];
+      for (const sensor of stock.sensors) {
+        const fit = bestFit(channel, sensor, choices, limits, memory, work);
+        found.push(fit && { combination: fit.combination, verdict: fit.check.verdict, margin: fit.margin });
+        yield { done, of: demands.length };
+      }
+      for (const place of own) pairs[place] = found;
+    }
   }
   return pairs;
 }

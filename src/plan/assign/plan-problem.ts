@@ -13,9 +13,12 @@ const folded = (text: string | undefined): string => (text ?? '').trim().toLower
 export const weightsOf = ({ weights }: AssignOptions): Weights => ({ ...WEIGHTS, ...weights });
 
 /** A channel that names no sensor has nothing to keep. */
-export const isPinned = ({ id, sensor, named }: Channel, { pinned }: AssignOptions): boolean =>
-  (sensor !== undefined || named?.sensor !== undefined) &&
-  (pinned === 'filled' || (pinned ?? []).some((name) => folded(name) === folded(id)));
+export const isPinned = (channel: Channel, { pinned }: AssignOptions): boolean => {
+  const { id, sensor, named } = channel;
+  if (sensor === undefined && named?.sensor === undefined) return false;
+  if (typeof pinned === 'function') return pinned(channel);
+  return pinned === 'filled' || (pinned ?? []).some((name) => folded(name) === folded(id));
+};
 
 /** Thousandths are enough for costs, and equal costs make equal channels. */
 const rounded = (cost: number): number => Math.round(cost * 1000) / 1000;
@@ -98,7 +101,8 @@ export const planProblem = (
         group,
         site: sites[i]?.site,
         axis: sites[i]?.axis,
-        unservedCost: channel.role === 'control' ? weights.control : 0,
+        unservedCost: (channel.role === 'control' ? weights.control : 0) + (pinned ? weights.kept : 0),
+        isKept: pinned,
         costs: costsOf(pairs[i]!, pinned ? keeps : undefined),
       };
     }),

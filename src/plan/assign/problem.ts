@@ -17,6 +17,8 @@ export interface Place {
   readonly axis?: string;
   /** Cost when it stays without a sensor; only decides which of equally many are left out. */
   readonly unservedCost: number;
+  /** True: no other place is served in its stead. */
+  readonly isKept?: boolean;
   /** Cost by pool; a pool that is not in here is not admissible. */
   readonly costs: ReadonlyMap<number, number>;
 }

@@ -14,13 +14,13 @@ export interface SiteClass {
 /** Two places with equal keys may stand for each other. Groups only count where mixing costs. */
 const placeKeys = ({ places, mixing }: AssignProblem): readonly string[] => {
   const costKeys = new Map<object, string>();
-  return places.map(({ slots, group, unservedCost, costs }) => {
+  return places.map(({ slots, group, unservedCost, isKept, costs }) => {
     let key = costKeys.get(costs);
     if (key === undefined) {
       key = [...costs].sort(([a], [b]) => a - b).join(';');
       costKeys.set(costs, key);
     }
-    return [slots.first, slots.last, mixing > 0 ? (group ?? '') : '', unservedCost, key].join('|');
+    return [slots.first, slots.last, mixing > 0 ? (group ?? '') : '', unservedCost, isKept === true, key].join('|');
   });
 };
 

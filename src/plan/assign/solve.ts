@@ -8,7 +8,7 @@ export interface SolvedAssignment {
   readonly answer: Answer;
   /** True: no assignment that serves as many costs less. */
   readonly isOptimal: boolean;
-  /** True: no assignment leaves fewer channels out. */
+  /** True: no assignment leaves fewer channels out, of those that serve as many of the kept ones. */
   readonly isFewest: boolean;
   /** As the solver counts; where it is not optimal the answer itself may cost less. */
   readonly cost: number;

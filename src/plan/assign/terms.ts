@@ -36,7 +36,8 @@ export const costTerms = (
     ['margin', assigned.reduce((sum, { margin }) => sum + thinness(margin), 0)],
     ['mass', grams],
     ['housing', housings.length],
-    ['control', unserved.filter((i) => places[i]!.unservedCost > 0).length],
+    ['control', unserved.filter((i) => places[i]!.unservedCost > (places[i]!.isKept ? weights.kept : 0)).length],
+    ['kept', unserved.filter((i) => places[i]!.isKept).length],
   ];
   return counts.flatMap(([term, count]) => (count > 0 ? [{ term, count, cost: count * weights[term] }] : []));
 };

@@ -14,11 +14,13 @@ const LABEL: InLanguages<string> = {
 
 /**
  * Cells of an assignment: the sensor of every channel that got one, and the parts that are wanted as well. Channels that
- * keep their sensor and those that got none are left as they are; so are parts that the row names already.
+ * keep their sensor and those that got none are left as they are; so are parts that the row names already, unless they
+ * were free to change.
  */
 export const assignmentEdits = (
   { assigned, channels, rows }: RowAssignment,
   parts: readonly Part[] = [],
+  free: readonly Part[] = [],
 ): readonly RowEdit[] =>
   assigned.flatMap(({ channel, combination, isPinned }: Assigned): RowEdit[] => {
     const row = rows[channel];
@@ -28,7 +30,9 @@ export const assignmentEdits = (
       ...(isPinned ? [] : [{ row, key: 'sensor', value: combination.sensor.name }]),
       ...parts.flatMap((part): RowEdit[] => {
         const chosen = combination[part];
-        return chosen && chosen !== channels[channel]![part] && named?.[part] === undefined ? [{ row, key: part, value: chosen.name }] : []; // prettier-ignore
+        if (!chosen || chosen === channels[channel]![part]) return [];
+        const mayWrite = named?.[part] === undefined || (free.includes(part) && !isPinned);
+        return mayWrite ? [{ row, key: part, value: chosen.name }] : [];
       }),
     ];
   });
@@ -38,8 +42,12 @@ export const writeAssignment = (
   spreadsheet: Spreadsheet,
   source: PlanSource,
   assignment: RowAssignment,
-  { parts, ...options }: WriteOptions & { readonly parts?: readonly Part[] } = {},
+  {
+    parts,
+    free,
+    ...options
+  }: WriteOptions & { readonly parts?: readonly Part[]; readonly free?: readonly Part[] } = {},
 ): Promise<number> => {
-  const edits = assignmentEdits(assignment, parts);
+  const edits = assignmentEdits(assignment, parts, free);
   return writeEdits(spreadsheet, source, edits, LABEL[options.language ?? 'en'], options);
 };

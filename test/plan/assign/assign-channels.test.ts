@@ -142,6 +142,29 @@ describe('assigning sensors from stock', () => {
     expect(result.unserved).toMatchObject([{ channel: 1, why: 'stock' }]);
   });
 
+  it('serves who keeps a sensor before others where stock is short, even two for one', async () => {
+    const cube = sensor('cube', 40, { axes: 3, quantity: 1 });
+    const at = (point: string, direction: string) => ({ point, direction, group: 'wing' });
+    const keeper = channel('keeper', 10, { ...at('1', '+X'), sensor: cube, named: { ...channel('', 1).named, sensor: 'cube' } }); // prettier-ignore
+    const others = [channel('2x', 10, at('2', '+X')), channel('2y', 10, at('2', '+Y'))];
+    const free = await assign([keeper, ...others], [cube]);
+    expect(chosen(free)).toEqual({ '2x': 'cube', '2y': 'cube' });
+    const kept = await assign([keeper, ...others], [cube], { pinned: (one) => one === keeper });
+    expect(chosen(kept)).toEqual({ keeper: 'cube' });
+    expect(kept.unserved.map(({ channel: place }) => place)).toEqual([1, 2]);
+    expect(kept.terms.some(({ term }) => term === 'kept')).toBe(false);
+  });
+
+  it('changes parts that are free to change, but none of a channel that keeps its sensor', async () => {
+    const stock: Stock = { sensors: [narrow], mounts: [], cables: [], inputs: [{ ...input, range: 0.001 }, input] };
+    const small = stock.inputs[0]!;
+    const one = channel('1', 10, { input: small, sensor: narrow, named: { mount: 'stud', cable: 'short', input: small.name, sensor: 'narrow' } }); // prettier-ignore
+    const run = (pinned?: 'filled') => assignChannels([one], stock, DEFAULT_LIMITS, nodeSolver, { free: ['input'], pinned }); // prettier-ignore
+    expect((await run()).assigned[0]!.combination.input).toBe(input);
+    const kept = (await run('filled')).assigned[0]!;
+    expect([kept.combination.input, kept.verdict]).toEqual([small, 'FAIL']);
+  });
+
   it('leaves out pieces whose calibration ends before the test, or takes them at a cost', async () => {
     const serials = new Map([['narrow', [{ serial: 'A1', calibrationDue: 100 }, { serial: 'A2', calibrationDue: 300 }]]]); // prettier-ignore
     const channels = [channel('1', 10), channel('2', 10)];

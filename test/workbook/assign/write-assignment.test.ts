@@ -3,6 +3,7 @@ import { nodeSolver } from '../../../src/adapters/solver/node-solver';
 import { openFile } from '../../../src/adapters/xlsx/file-on-disk';
 import { FUNCTION_NAMES } from '../../../src/entries/cli/workbook-plan';
 import { assignPlan } from '../../../src/workbook/assign/assign-plan';
+import { assignRows } from '../../../src/workbook/assign/assign-rows';
 import { assignmentEdits, writeAssignment } from '../../../src/workbook/assign/write-assignment';
 import { judgePlan } from '../../../src/workbook/plan-of';
 import type { ApplyOptions, Change, Spreadsheet } from '../../../src/workbook/port';
@@ -11,12 +12,54 @@ import { recognise } from '../../../src/workbook/recognise';
 const DEMO = join(__dirname, '../../../assets/demo-plan.xlsx');
 jest.setTimeout(60_000);
 
+const openDemo = async () => {
+  const file = await openFile(DEMO, FUNCTION_NAMES);
+  const contentOf = (sheet: string) => file.readSheet(sheet);
+  const tables = recognise(file.sheets.map((info) => ({ info, content: contentOf(info.name) })));
+  return { tables, contentOf, judged: judgePlan(tables, contentOf) };
+};
+
+describe('assigning to some rows of a list', () => {
+  it('leaves what other rows name with them and off the stock', async () => {
+    const { judged } = await openDemo();
+    const rows = [...judged.byRow].filter(([, { channel }]) => channel.id.startsWith('B')).map(([row]) => row);
+    const found = await assignRows(
+      judged,
+      new Set(rows),
+      { allowWarn: true, shortage: false, weights: { mixing: 0 } },
+      nodeSolver,
+    );
+    expect(found.rows).toEqual(rows);
+    expect(found.assigned.length + found.unserved.length).toBe(rows.length);
+    // By hand from the lists: pieces that stay elsewhere, one per row for types with one axis.
+    for (const { sensor, quantity, used } of found.uses.filter((use) => (use.sensor.axes ?? 1) === 1)) {
+      const elsewhere = [...judged.byRow].filter(([row, { channel }]) => channel.sensor === sensor && !rows.includes(row)).length; // prettier-ignore
+      const here = found.assigned.filter((one) => one.combination.sensor === sensor).length;
+      const left = Math.max(0, quantity! - elsewhere);
+      expect(here).toBeLessThanOrEqual(left);
+      expect(used).toBe(Math.min(quantity!, elsewhere) + here);
+    }
+    const elsewhere = [...judged.byRow.values()].filter(({ channel }) => !channel.id.startsWith('B')).map(({ channel }) => channel.id); // prettier-ignore
+    expect(elsewhere).toEqual(expect.arrayContaining([...found.overdrawn]));
+  });
+});
+
 describe('writing an assignment', () => {
+  it('writes parts over what a row names only where they were free to change', async () => {
+    const { judged } = await openDemo();
+    const found = await assignPlan(
+      judged,
+      { allowWarn: true, shortage: false, free: ['input'], weights: { mixing: 0 } },
+      nodeSolver,
+    );
+    const edits = assignmentEdits(found, ['mount', 'cable', 'input'], ['input']);
+    const over = edits.filter(({ row, key }) => key !== 'sensor' && judged.byRow.get(row)!.channel.named?.[key as 'input'] !== undefined); // prettier-ignore
+    expect(over.length).toBeGreaterThan(0);
+    expect(new Set(over.map(({ key }) => key))).toEqual(new Set(['input']));
+  });
+
   it('is one action on the sensor column, and leaves pinned rows and rows without a sensor as they are', async () => {
-    const file = await openFile(DEMO, FUNCTION_NAMES);
-    const contentOf = (sheet: string) => file.readSheet(sheet);
-    const tables = recognise(file.sheets.map((info) => ({ info, content: contentOf(info.name) })));
-    const judged = judgePlan(tables, contentOf);
+    const { tables, contentOf, judged } = await openDemo();
     const pinned = [...judged.byRow.values()].slice(0, 50).map(({ channel }) => channel.id);
     const assignment = await assignPlan(judged, { pinned, shortage: false }, nodeSolver);
     expect(assignment.status).toBe('solved');

@@ -1,0 +1,42 @@
+import type { AssignOptions } from '../../plan/assign/options';
+import type { Solver } from '../../plan/assign/solver';
+import { assignChannels } from '../../plan/assign/assign-channels';
+import { isPinned } from '../../plan/assign/plan-problem';
+import { stockOf } from '../../plan/choosing/candidate';
+import type { Channel } from '../../plan/model';
+import type { JudgedPlan } from '../plan-of';
+import type { RowAssignment } from './assign-plan';
+
+export interface ScopedAssignment extends RowAssignment {
+  /** Channels of other rows that name more pieces than there are, by name. */
+  readonly overdrawn: readonly string[];
+}
+
+/**
+ * Assigns sensors to the channels of these sheet rows. What other rows name stays with them and is taken off the stock;
+ * a housing there may still serve a row here with a free axis. Nothing is written.
+ */
+export const assignRows = async (
+  { plan, byRow, limits }: JudgedPlan,
+  scope: ReadonlySet<number>,
+  { pinned, ...options }: AssignOptions,
+  solver: Solver,
+): Promise<ScopedAssignment> => {
+  const all = [...byRow.keys()];
+  const own = all.filter((row) => scope.has(row));
+  const others = all.filter((row) => !scope.has(row) && byRow.get(row)!.channel.sensor !== undefined);
+  const channelsOf = (rows: readonly number[]) => rows.map((row) => byRow.get(row)!.channel);
+  const outside = new Set(channelsOf(others));
+  const isKept = (channel: Channel): boolean => outside.has(channel) || isPinned(channel, { pinned });
+  const channels = channelsOf([...own, ...others]);
+  const found = await assignChannels(channels, stockOf(plan), limits, solver, { ...options, pinned: isKept });
+  const isOwn = ({ channel }: { readonly channel: number }) => channel < own.length;
+  return {
+    ...found,
+    rows: own,
+    channels: channels.slice(0, own.length),
+    assigned: found.assigned.filter(isOwn),
+    unserved: found.unserved.filter(isOwn),
+    overdrawn: found.unserved.flatMap((one) => (isOwn(one) ? [] : [channels[one.channel]!.id])),
+  };
+};
