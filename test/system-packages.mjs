@@ -11,6 +11,7 @@ const NEEDED = [
       Boolean(process.env.CHROMIUM_PATH) || ['chromium', 'chromium-browser', 'google-chrome'].some((c) => present(c)),
   },
   { what: 'LibreOffice Calc', packages: ['libreoffice-calc'], has: () => present('soffice') },
+  { what: 'python3 with uno', packages: ['python3-uno'], has: () => Boolean(pythonWith('uno')) },
   { what: 'python3 with scipy', packages: ['python3-scipy'], has: () => Boolean(pythonWith('scipy')) },
   {
     what: 'python3 with openpyxl and lxml',

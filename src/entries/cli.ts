@@ -9,6 +9,7 @@ import { EXPORT_OPTIONS, exportCommand, type ExportValues } from './cli/export-c
 import { functionsCommand } from './cli/functions-command';
 import { LIST_OPTIONS, listsTyped } from './cli/lists-option';
 import { SHARE_OPTIONS, shareCommand, type ShareValues } from './cli/share-command';
+import { TAKE_BACK_OPTIONS, takeBackCommand, type TakeBackValues } from './cli/take-back-command';
 import { CommandProblem, STATUS, usageProblem } from './cli/status';
 import { languageTyped, paperTyped } from './cli/typed-options';
 import { templateCommand } from './cli/template-command';
@@ -56,6 +57,7 @@ const OPTIONS = {
   compare: COMPARE_OPTIONS,
   export: EXPORT_OPTIONS,
   share: SHARE_OPTIONS,
+  'take-back': TAKE_BACK_OPTIONS,
   eval: { json: FLAG },
   functions: { json: FLAG, language: TEXT },
   template: {},
@@ -92,8 +94,8 @@ const checkTyped = (
   sheets: (text('sheet') ?? '').split(',').filter((name) => name.trim() !== ''),
 });
 
-const run = async (argv: readonly string[], io: Io): Promise<number> => {
-  const [command, ...rest] = argv;
+/** Help and version; undefined for anything else. */
+const aboutItself = (command: string | undefined, io: Io): number | undefined => {
   if (command === undefined || command === 'help' || command === '--help' || command === '-h') {
     (command === undefined ? io.error : io.out)(USAGE);
     return command === undefined ? STATUS.usage : STATUS.good;
@@ -102,9 +104,16 @@ const run = async (argv: readonly string[], io: Io): Promise<number> => {
     io.out(`${version}\n`);
     return STATUS.good;
   }
+  return undefined;
+};
+
+const run = async (argv: readonly string[], io: Io): Promise<number> => {
+  const [command, ...rest] = argv;
+  const about = aboutItself(command, io);
+  if (about !== undefined || command === undefined) return about ?? STATUS.usage;
   if (!Object.hasOwn(OPTIONS, command))
     throw usageProblem(
-      `there is no command "${command}"; expected check, choose, assign, compare, export, share, eval, functions, template or help.`,
+      `there is no command "${command}"; expected check, choose, assign, compare, export, share, take-back, eval, functions, template or help.`,
     );
   if (rest.includes('--help') || rest.includes('-h')) {
     io.out(USAGE);
@@ -133,6 +142,8 @@ const run = async (argv: readonly string[], io: Io): Promise<number> => {
       return exportCommand(positionals, values as ExportValues, io);
     case 'share':
       return shareCommand(positionals, values as ShareValues, io);
+    case 'take-back':
+      return takeBackCommand(positionals, values as TakeBackValues, io);
     case 'functions':
       return functionsCommand(isOn('json'), io, text('language'));
     case 'template':

@@ -99,7 +99,7 @@ const rowsToTry = (cells: SheetCells): number[] => {
   return rows;
 };
 
-const headingsOver = (
+export const headingsOver = (
   cells: SheetCells,
   row: number,
   rows: number,

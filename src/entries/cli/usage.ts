@@ -44,6 +44,13 @@ export const USAGE = `channelwright: plan vibration measurement channels and pro
       --values                   your formulas become values as well; --protect: lock sheets against accidents
       --keep-links, --keep-people   keep links to other files and data; names of authors
       --title, --subject, --revision, --date, --prepared, --checked TEXT   properties and head of the overview
+  channelwright take-back PLAN RETURNED   list what a copy that came back has otherwise than the plan, cell by cell
+      --all                      take every cell but those with a formula, changed on both sides or of a renamed channel
+      --channel NAME, --field NAME   take these (each may be given again; a field by key, title or heading); where both
+                                 are named, formulas and conflicts are taken too
+      --sent COPY                the copy as it left: tells the customer's changes from yours, and finds conflicts
+      -o, --output OUT, --in-place   where the taken cells are written; without a choice nothing is
+      --language LANG, --json, --mapping FILE
   channelwright eval FORMULA…    work out worksheet formulas (or one per line of the input); --json
   channelwright functions        list the worksheet functions; --json for all there is to know of them
       --language LANG            describe them in en, de or fr; names stay as they are
@@ -56,6 +63,7 @@ count as well), 65 a plan cannot be read, 64 the command was not understood.
 
 Of choose: the same for the best type of each channel. Of export: 0 when the file was written.
 Of compare: 0 nothing changed, 1 something changed, whatever the verdicts are; 64 and 65 as above.
+Of take-back: 0 when the copy could be read, and written what was chosen.
 
 In a CSV file a text that a spreadsheet program could take for a formula has an apostrophe in front: it begins with
 = + - @ (narrow or wide), a tab, a line end or an apostrophe. Take one apostrophe away to have the text as it was.

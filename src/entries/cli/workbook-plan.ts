@@ -86,9 +86,15 @@ const adviceFor = (places: readonly CellPlace[], outcome: string): string => {
 export const openPlan = async (
   path: string,
   mapping: Mapping | undefined,
+  options: OpenOptions = {},
+): Promise<WorkbookPlan> => planIn(path, await openFile(path, FUNCTION_NAMES), mapping, options);
+
+export const planIn = (
+  path: string,
+  file: WorkbookFile,
+  mapping: Mapping | undefined,
   { lists }: OpenOptions = {},
-): Promise<WorkbookPlan> => {
-  const file = await openFile(path, FUNCTION_NAMES);
+): WorkbookPlan => {
   const contents = new Map<string, SheetContent>();
   const contentOf = (sheet: string): SheetContent => {
     const known = contents.get(sheet) ?? file.readSheet(sheet, { formulaTexts: false });

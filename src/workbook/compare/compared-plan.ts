@@ -2,6 +2,7 @@ import type { Cell } from '../../functions/define';
 import type { ComparedPlan } from '../../plan/compare';
 import type { TableName } from '../../plan/fields';
 import { joinName } from '../../plan/from-tables';
+import { listRowOf, placeOfRow } from '../channel-lists';
 import type { JudgedPlan } from '../plan-of';
 import type { Place } from '../plan-view';
 import type { SheetContent } from '../port';
@@ -15,7 +16,8 @@ export interface ComparedWorkbook extends ComparedPlan {
   readonly placeOfItem: (table: TableName, name: string) => Place | undefined;
 }
 
-interface Source {
+/** A workbook that was read and judged. */
+export interface WorkbookSource {
   readonly tables: RecognisedTables;
   readonly contentOf: (sheet: string) => SheetContent;
   readonly judged: JudgedPlan;
@@ -27,42 +29,43 @@ export const typedText = (cell: Cell | undefined): string => {
   return typeof cell === 'object' ? cell.error : String(cell);
 };
 
-export const comparedWorkbook = ({ tables, contentOf, judged }: Source): ComparedWorkbook => {
-  const { channels } = tables;
-  const nameColumn = channels?.columns.get('channel')?.column ?? channels?.firstColumn ?? 0;
-  const places = [...judged.byRow.keys()].map((row) => ({ sheet: channels?.sheet ?? '', row, column: nameColumn }));
+export const comparedWorkbook = ({ tables, contentOf, judged }: WorkbookSource): ComparedWorkbook => {
+  const ids = [...judged.byRow.keys()];
+  const places = ids.flatMap((id) => placeOfRow(tables, id) ?? []);
   const items = new Map<TableName, ReadonlyMap<string, number>>();
   const rowOfItem = (table: RecognisedTable, name: string): number | undefined => {
     const known = items.get(table.table) ?? itemRows(table, contentOf(table.sheet));
     items.set(table.table, known);
     return known.get(joinName(name));
   };
+  const itemAt = (table: RecognisedTable | undefined, name: string) => {
+    const row = table && rowOfItem(table, name);
+    return row === undefined ? undefined : { table: table!, row };
+  };
   return {
     plan: judged.plan,
     checks: [...judged.byRow.values()],
     places,
     typed: (name, item, key) => {
-      const table = tables[name];
-      const column = table?.columns.get(key)?.column;
-      if (!table || column === undefined) return undefined;
-      const row = typeof item === 'number' ? places[item]?.row : rowOfItem(table, item);
-      const { values, row: top, column: left } = contentOf(table.sheet);
-      return row === undefined ? undefined : typedText(values[row - top]?.[column - left]);
+      const found = typeof item === 'number' ? listRowOf(tables, ids[item]!) : itemAt(tables[name], item);
+      const column = found?.table.columns.get(key)?.column;
+      if (!found || column === undefined) return undefined;
+      const { values, row: top, column: left } = contentOf(found.table.sheet);
+      return typedText(values[found.row - top]?.[column - left]);
     },
     placeOfItem: (name, item) => {
-      const table = tables[name];
-      const row = table && rowOfItem(table, item);
-      return row === undefined ? undefined : { sheet: table!.sheet, row, column: table!.firstColumn };
+      const found = itemAt(tables[name], item);
+      return found && { sheet: found.table.sheet, row: found.row, column: found.table.firstColumn };
     },
   };
 };
 
 /** Keys of lists are the first field of each table; of two rows with one name the first counts. */
-const KEYS = { channels: 'channel', sensors: 'sensor', mounts: 'mount', cables: 'cable', inputs: 'input', limits: 'limit' }; // prettier-ignore
+export const NAME_FIELDS = { channels: 'channel', sensors: 'sensor', mounts: 'mount', cables: 'cable', inputs: 'input', limits: 'limit' }; // prettier-ignore
 
 export const itemRows = (table: RecognisedTable, { values, row: top, column: left }: SheetContent) => {
   const rows = new Map<string, number>();
-  const column = table.columns.get(KEYS[table.table])?.column;
+  const column = table.columns.get(NAME_FIELDS[table.table])?.column;
   const skipped = new Set(table.skippedRows);
   for (let row = table.firstRow; column !== undefined && row <= table.lastRow; row++) {
     const name = skipped.has(row) ? '' : joinName(typedText(values[row - top]?.[column - left]));
