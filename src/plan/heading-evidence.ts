@@ -1,4 +1,4 @@
-import { isAbsentText } from '../core/text/absent';
+import { isAbsentText, isDittoText } from '../core/text/absent';
 import { readQuantity } from '../core/text/quantity';
 import { readRange } from '../core/text/range';
 import { fromSi } from '../core/units';
@@ -19,7 +19,7 @@ export const sampleOf = (cells: readonly CellValue[]): readonly (number | string
     const told = new Set(
       cells.filter(
         (cell): cell is number | string =>
-          typeof cell === 'number' || (typeof cell === 'string' && !isAbsentText(cell)),
+          typeof cell === 'number' || (typeof cell === 'string' && !isAbsentText(cell) && !isDittoText(cell)),
       ),
     );
     const step = Math.max(1, Math.ceil(told.size / SAMPLE));

@@ -2,6 +2,7 @@ import { VERDICTS, type Verdict } from '../core/verdict';
 import { findOwnBlock, OWN_COLUMNS, ownIndex } from './own-columns';
 import { cellAddress, rangeAddress } from './address';
 import { tablesOfEachList } from './channel-lists';
+import { dittosOf } from './dittos';
 import { rowFormulas, rowWriter } from './formulas';
 import {
   HostProblem,
@@ -156,7 +157,7 @@ export const checkChanges = (tables: PlanTables, content: SheetContent): readonl
   const { column, isThere } = placeOwnBlock(tables, content);
   const skipped = new Set(skippedRows);
   const blank = OWN_COLUMNS.map(() => null);
-  const write = rowWriter(tables, column);
+  const write = rowWriter(tables, column, dittosOf(tables.channels, content));
   const cells = Array.from({ length: lastRow - firstRow + 1 }, (_, i) =>
     skipped.has(firstRow + i) ? blank : write(firstRow + i),
   );

@@ -1,3 +1,4 @@
+import { dittoFormulas, type Dittos } from './dittos';
 import { OWN_KEYS, type OwnKey } from './own-columns';
 import { call, expressionsOf, frequencyArguments, missingOf, thermalArguments } from './row-expressions';
 import { ROW_NUMBER, rowSources, type PlanTables, type RowSources } from './row-sources';
@@ -144,9 +145,13 @@ export const rowFormulas = (tables: PlanTables, ownColumn: number): string[] => 
 
 /**
  * Writes our cells of a channel row (0-based), in the order of OWN_COLUMNS: readable formulas that refer to the row and
- * look properties up. All rows have the same formulas but for the row's number, so they are worked out once.
+ * look properties up. A ditto refers to the cell that it means. All other rows have the same formulas but for the row's number, so they are worked out once.
  */
-export const rowWriter = (tables: PlanTables, ownColumn: number): ((row: number) => string[]) => {
-  const pieces = rowFormulas(tables, ownColumn).map((formula) => formula.split(ROW_NUMBER));
-  return (row) => pieces.map((parts) => parts.join(String(row + 1)));
+export const rowWriter = (tables: PlanTables, ownColumn: number, dittos?: Dittos): ((row: number) => string[]) => {
+  const formulas = rowFormulas(tables, ownColumn);
+  const pieces = formulas.map((formula) => formula.split(ROW_NUMBER));
+  return (row) => {
+    const here = dittos?.get(row);
+    return here ? dittoFormulas(formulas, here) : pieces.map((parts) => parts.join(String(row + 1)));
+  };
 };

@@ -9,6 +9,7 @@ import { describeMisread, type Misread } from '../plan/misread';
 import { acrossRows } from '../plan/rules-across';
 import { sentenceOf } from '../plan/sentence';
 import type { TableReading } from '../plan/table-reading';
+import { dittosOf, withDittos } from './dittos';
 import type { CautionView, Notice, Place } from './plan-view';
 import { channelLists, channelSheets, isSpread, listsOf, placeOfRow, rowIdOf } from './channel-lists';
 import { LIST_WORDS } from './list-words';
@@ -30,11 +31,12 @@ export interface JudgedPlan {
 
 const readingOf = (table: RecognisedTable, content: SheetContent, isPart: boolean): TableReading => {
   const skipped = new Set(table.skippedRows);
+  const dittos = dittosOf(table, content);
   const rows = [];
   const at = [];
   for (let row = table.firstRow; row <= table.lastRow; row++) {
     if (skipped.has(row)) continue;
-    rows.push(content.values[row - content.row] ?? []);
+    rows.push(withDittos(content.values[row - content.row] ?? [], dittos.get(row), content.column));
     at.push(row + 1);
   }
   const columns = new Map(

@@ -6,6 +6,8 @@ import { fieldsOf, TABLES, type Field } from '../plan/fields';
 import { readCell } from '../plan/table-cell';
 import { channelLists, listsOf } from './channel-lists';
 import { LIST_WORDS } from './list-words';
+import { cellAddress } from './address';
+import { dittosOf } from './dittos';
 import type { Notice } from './plan-view';
 import type { SheetContent } from './port';
 import type { RecognisedTables } from './recognise';
@@ -16,6 +18,7 @@ interface ReadingWords {
   readonly unit: (heading: string, unit: string) => string;
   readonly statistic: (heading: string, statistic: 'rms' | 'peak') => string;
   readonly cell: (text: string, value: string) => string;
+  readonly ditto: (text: string, meant: string, cell: string) => string;
   readonly more: (count: number) => string;
 }
 const WORDS: InLanguages<ReadingWords> = {
@@ -24,6 +27,7 @@ const WORDS: InLanguages<ReadingWords> = {
     statistic: (heading, statistic) =>
       `"${heading}" does not say which level: numbers are taken as ${statistic === 'rms' ? 'r.m.s.' : 'peak'}.`,
     cell: (text, value) => `"${text}" is read as ${value}.`,
+    ditto: (text, meant, cell) => `${text} stands for "${meant}" of ${cell} above.`,
     more: (count) => `${count} more cells are read otherwise than they are written.`,
   },
   de: {
@@ -31,6 +35,7 @@ const WORDS: InLanguages<ReadingWords> = {
     statistic: (heading, statistic) =>
       `„${heading}“ sagt nicht, welcher Pegel gemeint ist: Zahlen gelten als ${statistic === 'rms' ? 'Effektivwert' : 'Spitzenwert'}.`,
     cell: (text, value) => `„${text}“ wird als ${value.replace('.', ',')} gelesen.`,
+    ditto: (text, meant, cell) => `${text} steht für „${meant}“ aus ${cell} darüber.`,
     more: (count) => `${count} weitere Zellen werden anders gelesen, als sie geschrieben sind.`,
   },
   fr: {
@@ -38,6 +43,7 @@ const WORDS: InLanguages<ReadingWords> = {
     statistic: (heading, statistic) =>
       `« ${heading} » ne dit pas de quel niveau il s’agit : les nombres sont pris en ${statistic === 'rms' ? 'valeur efficace' : 'valeur crête'}.`,
     cell: (text, value) => `« ${text} » est lu comme ${value.replace('.', ',')}.`,
+    ditto: (text, meant, cell) => `${text} vaut « ${meant} » de ${cell} au-dessus.`,
     more: (count) => `${count} autres cellules sont lues autrement qu’elles ne sont écrites.`,
   },
 };
@@ -94,6 +100,12 @@ const readingsIn = (table: RecognisedTable, content: SheetContent, words: Readin
       if (value !== undefined) single.push({ text: words.cell(String(cell), value), at: { sheet, row, column } });
     }
   }
+  for (const line of dittosOf(table, content).values())
+    for (const { row, column, typed, origin, meant } of line)
+      single.push({
+        text: words.ditto(typed.trim(), String(meant), cellAddress(origin, column)),
+        at: { sheet, row, column },
+      });
   return [columns, single];
 };
 

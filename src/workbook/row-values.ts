@@ -2,6 +2,7 @@ import { callFunction } from '../engine/call';
 import { errorValueOf } from '../engine/errors';
 import { isCellError, type Cell } from '../functions/define';
 import { functionByName, NAMESPACE } from '../functions/index';
+import { dittosOf, type Dittos } from './dittos';
 import { formulaTree, type FormulaTree } from './formula-tree';
 import { rowWriter } from './formulas';
 import { ListLookup } from './list-lookup';
@@ -53,7 +54,8 @@ export const rowValues = (
   ownColumn: number,
   contentOf: (sheet: string) => SheetContent,
 ): ((row: number) => Cell[]) => {
-  const evaluator = new RowEvaluator(tables.channels.sheet, ownColumn, contentOf);
+  const dittos = dittosOf(tables.channels, contentOf(tables.channels.sheet));
+  const evaluator = new RowEvaluator(tables.channels.sheet, ownColumn, contentOf, dittos);
   const writtenFor = tables.channels.firstRow;
   evaluator.own.push(...rowWriter(tables, ownColumn)(writtenFor).map((text) => evaluator.compile(formulaTree(text))));
   return (row) => evaluator.valuesOf(row);
@@ -106,6 +108,7 @@ class RowEvaluator {
     private readonly sheet: string,
     private readonly ownColumn: number,
     private readonly contentOf: (sheet: string) => SheetContent,
+    private readonly dittos: Dittos,
   ) {}
 
   valuesOf(row: number): Cell[] {
@@ -144,7 +147,8 @@ class RowEvaluator {
     const own = column - this.ownColumn;
     if (fixed === undefined && own >= 0 && own < OWN_KEYS.length) return (row) => this.ownValue(row, own);
     const at = this.reader(sheet);
-    return (row) => at(fixed ?? row, column);
+    if (fixed !== undefined || this.dittos.size === 0) return (row) => at(fixed ?? row, column);
+    return (row) => at(this.dittos.get(row)?.find((ditto) => ditto.column === column)?.origin ?? row, column);
   }
 
   private call(name: string, args: readonly (FormulaTree | undefined)[]): Work {

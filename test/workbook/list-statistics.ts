@@ -6,6 +6,7 @@ import type { Cell } from '../../src/functions/define';
 import { fieldByKey } from '../../src/plan/fields';
 import { readCell } from '../../src/plan/table-cell';
 import { channelLists } from '../../src/workbook/channel-lists';
+import { dittosOf } from '../../src/workbook/dittos';
 import { judgePlan } from '../../src/workbook/plan-of';
 import { recognise, type SheetToRead } from '../../src/workbook/recognise';
 import { SheetCells } from '../../src/workbook/sheet-cells';
@@ -44,7 +45,10 @@ const isNear = (a: unknown, b: unknown): boolean =>
 
 const valueAt = (table: RecognisedTable, cells: SheetCells, key: string, row: number) => {
   const use = table.columns.get(key);
-  const cell: Cell = use ? cells.at(row, use.column) : null;
+  const ditto = dittosOf(table, cells.content)
+    .get(row)
+    ?.find((found) => found.key === key);
+  const cell: Cell = ditto ? ditto.meant : use ? cells.at(row, use.column) : null;
   return use && readCell(fieldByKey('channels', key), cell, use);
 };
 
@@ -55,7 +59,7 @@ export const readList = async (name: string, truth: ListTruth): Promise<ListResu
   const tables = recognise(sheets);
   const found = tables.channels;
   const contentOf = (sheet: string) => sheets.find(({ info }) => info.name === sheet)!.content;
-  const notices = judgePlan(tables, contentOf).unread;
+  const { unread: notices, readings } = judgePlan(tables, contentOf);
   const asked: string[] = [];
   const missing: string[] = [];
   const wrong: string[] = [];
@@ -74,6 +78,9 @@ export const readList = async (name: string, truth: ListTruth): Promise<ListResu
     const cells = new SheetCells(contentOf(part.sheet));
     const isNoticed = (row: number, column: number): boolean =>
       notices.some(({ at }) => at?.sheet === part.sheet && at.row === row && at.column === column);
+    /** Read as it was meant, and told at the cell. */
+    const isTold = (row: number, column: number): boolean =>
+      readings.some(({ at }) => at?.sheet === part.sheet && at.row === row && at.column === column);
     const skipped = new Set(table.skippedRows);
     const isRead = (row: number): boolean => row >= table.firstRow && row <= table.lastRow && !skipped.has(row);
     const rows = new Set(part.rows.map(({ row }) => row));
@@ -94,7 +101,8 @@ export const readList = async (name: string, truth: ListTruth): Promise<ListResu
           const read = valueAt(table, cells, key, row);
           const value = read?.kind === 'value' ? read.value : null;
           if (isOpen(key, row)) {
-            if (!isNoticed(row, use.column)) silent.push(`row ${row} taken silently`);
+            const isRight = isTold(row, use.column) && isNear(value, values[key] ?? null);
+            if (!isNoticed(row, use.column) && !isRight) silent.push(`row ${row} taken silently`);
           } else if (!isNear(value, values[key] ?? null))
             (read?.kind === 'refused' ? refused : silent).push(`row ${row}: ${JSON.stringify(read)}`);
         }

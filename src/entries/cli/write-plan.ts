@@ -8,7 +8,8 @@ import { cellAddress } from '../../workbook/address';
 import { clearVerdicts, MOST_NOTES, noteChanges } from '../../workbook/annotate';
 import { listRowOf, onList, tablesOfEachList } from '../../workbook/channel-lists';
 import { changesWith, placeOwnBlock, refuseOccupied } from '../../workbook/check';
-import { rowFormulas } from '../../workbook/formulas';
+import { dittosOf } from '../../workbook/dittos';
+import { rowFormulas, rowWriter } from '../../workbook/formulas';
 import { mappingJson } from '../../workbook/mapping';
 import { OWN_COLUMNS, ownIndex } from '../../workbook/own-columns';
 import { HostProblem } from '../../workbook/port';
@@ -90,12 +91,12 @@ const blockOf = (
   const { column, headingRow, others } = placeOwnBlock(tables, content);
   const values = once(rowValues(tables, column, contentOf));
   const verdictColumn = column + ownIndex('verdict');
-  const rows = rowsOf(tables, column, values, asValues);
+  const rows = rowsOf({ tables, contentOf }, column, values, asValues);
   return {
     channels,
     column,
     values,
-    changes: [clearVerdicts(channels, verdictColumn), ...changesWith<FileChange>(tables, content, [rows])],
+    changes: [clearVerdicts(channels, verdictColumn), ...changesWith<FileChange>(tables, content, rows)],
     notes: noteChanges(channels, verdictColumn, { ...judged, byRow: onList(judged.byRow, list) }, language),
     others: others.map((c) => `${channels.sheet}!${cellAddress(headingRow, c)}`),
   };
@@ -144,19 +145,19 @@ const once = <T>(work: (row: number) => T): ((row: number) => T) => {
 
 /** Formulas with the value they have; or, for readers without the add-in, the values alone. */
 const rowsOf = (
-  tables: PlanTables,
+  { tables, contentOf }: { readonly tables: PlanTables; readonly contentOf: WorkbookPlan['contentOf'] },
   column: number,
   values: (row: number) => readonly Cell[],
   asValues: boolean,
-): FileRowsChange => {
+): FileChange[] => {
   const { sheet, firstRow, lastRow, skippedRows } = tables.channels;
   const skipped = new Set(skippedRows);
-  return {
+  const run = (from: number, to: number): FileRowsChange => ({
     kind: 'rows',
     sheet,
-    row: firstRow,
+    row: from,
     column,
-    rows: lastRow - firstRow + 1,
+    rows: to - from,
     columns: OWN_COLUMNS.length,
     ...(asValues ? {} : { formulas: { texts: rowFormulas(tables, column), rowMark: ROW_NUMBER } }),
     valuesOf: (row) =>
@@ -165,7 +166,20 @@ const rowsOf = (
         : asValues
           ? values(row).map((value) => (isCellError(value) ? null : inert(value)))
           : values(row),
-  };
+  });
+  if (asValues) return [run(firstRow, lastRow + 1)];
+  const dittos = dittosOf(tables.channels, contentOf(sheet));
+  const write = rowWriter(tables, column, dittos);
+  const changes: FileChange[] = [];
+  let from = firstRow;
+  for (const row of [...dittos.keys()].sort((a, b) => a - b)) {
+    if (row > from) changes.push(run(from, row));
+    const known = values(row);
+    const cells = [write(row).map((formula, i) => ({ formula, value: known[i] ?? null }))];
+    changes.push({ kind: 'cells', sheet, row, column, cells });
+    from = row + 1;
+  }
+  return from > lastRow ? changes : [...changes, run(from, lastRow + 1)];
 };
 
 /** The cells judge a row by what they say, the plan by what it could read; where they part, a person must look. */
