@@ -68,6 +68,8 @@ export interface SheetContent {
   readonly tables: readonly { readonly name: string; readonly range: RangeAddress }[];
   readonly merged: readonly RangeAddress[];
   readonly hiddenRows: readonly number[];
+  /** Columns of the cells in a row that are crossed out, by row; absent where the host does not tell. */
+  readonly crossedOut?: ReadonlyMap<number, readonly number[]>;
 }
 
 export type Change =

@@ -18,6 +18,7 @@ interface ReadingWords {
   readonly unit: (heading: string, unit: string) => string;
   readonly statistic: (heading: string, statistic: 'rms' | 'peak') => string;
   readonly cell: (text: string, value: string) => string;
+  readonly crossed: (row: number) => string;
   readonly ditto: (text: string, meant: string, cell: string) => string;
   readonly more: (count: number) => string;
 }
@@ -27,6 +28,7 @@ const WORDS: InLanguages<ReadingWords> = {
     statistic: (heading, statistic) =>
       `"${heading}" does not say which level: numbers are taken as ${statistic === 'rms' ? 'r.m.s.' : 'peak'}.`,
     cell: (text, value) => `"${text}" is read as ${value}.`,
+    crossed: (row) => `Row ${row} is crossed out and left out of the plan.`,
     ditto: (text, meant, cell) => `${text} stands for "${meant}" of ${cell} above.`,
     more: (count) => `${count} more cells are read otherwise than they are written.`,
   },
@@ -35,6 +37,7 @@ const WORDS: InLanguages<ReadingWords> = {
     statistic: (heading, statistic) =>
       `„${heading}“ sagt nicht, welcher Pegel gemeint ist: Zahlen gelten als ${statistic === 'rms' ? 'Effektivwert' : 'Spitzenwert'}.`,
     cell: (text, value) => `„${text}“ wird als ${value.replace('.', ',')} gelesen.`,
+    crossed: (row) => `Zeile ${row} ist durchgestrichen und gehört nicht zum Plan.`,
     ditto: (text, meant, cell) => `${text} steht für „${meant}“ aus ${cell} darüber.`,
     more: (count) => `${count} weitere Zellen werden anders gelesen, als sie geschrieben sind.`,
   },
@@ -43,6 +46,7 @@ const WORDS: InLanguages<ReadingWords> = {
     statistic: (heading, statistic) =>
       `« ${heading} » ne dit pas de quel niveau il s’agit : les nombres sont pris en ${statistic === 'rms' ? 'valeur efficace' : 'valeur crête'}.`,
     cell: (text, value) => `« ${text} » est lu comme ${value.replace('.', ',')}.`,
+    crossed: (row) => `La ligne ${row} est barrée et ne fait pas partie du plan.`,
     ditto: (text, meant, cell) => `${text} vaut « ${meant} » de ${cell} au-dessus.`,
     more: (count) => `${count} autres cellules sont lues autrement qu’elles ne sont écrites.`,
   },
@@ -100,6 +104,8 @@ const readingsIn = (table: RecognisedTable, content: SheetContent, words: Readin
       if (value !== undefined) single.push({ text: words.cell(String(cell), value), at: { sheet, row, column } });
     }
   }
+  for (const row of table.crossedRows ?? [])
+    single.push({ text: words.crossed(row + 1), at: { sheet, row, column: table.firstColumn } });
   for (const line of dittosOf(table, content).values())
     for (const { row, column, typed, origin, meant } of line)
       single.push({

@@ -8,6 +8,8 @@ export interface TableExtent {
   /** Before firstRow when the table has no rows. */
   readonly lastRow: number;
   readonly skippedRows: readonly number[];
+  /** Those of them in which everything is crossed out. */
+  readonly crossedRows?: readonly number[];
 }
 
 const BLANK_ROWS_THAT_END = 2;
@@ -54,7 +56,7 @@ export const tableExtent = (
   const all = [...headings.keys()];
   const firstRow = header.headerRow + header.headerRows;
   const end = header.lastRow === undefined ? cells.endRow : Math.min(cells.endRow, header.lastRow + 1);
-  const items: { row: number; filled: number; group: number }[] = [];
+  const items: { row: number; filled: number; group: number; isCrossed: boolean }[] = [];
   let blanks = 0;
   let group = 0;
   for (let row = firstRow; row < end; row++) {
@@ -67,9 +69,12 @@ export const tableExtent = (
     blanks = 0;
     if (isRepeatedHeader(header, row)) continue;
     if (headersBelow.has(row) && header.lastRow === undefined) break;
-    const filled = mapped.filter((column) => cells.at(row, column) !== null).length;
+    const told = mapped.filter((column) => cells.at(row, column) !== null);
+    const filled = told.length;
+    const crossed = cells.content.crossedOut?.get(row);
+    const isCrossed = crossed !== undefined && told.every((column) => crossed.includes(column));
     const isItem = filled >= Math.min(2, mapped.length) && !isTotal(cells, row, all);
-    if (isItem) items.push({ row, filled, group });
+    if (isItem) items.push({ row, filled, group, isCrossed });
   }
   const usual = median(items.map(({ filled }) => filled));
   while (header.lastRow === undefined) {
@@ -80,8 +85,9 @@ export const tableExtent = (
     items.splice(items.length - tail.length);
   }
   const lastRow = items.at(-1)?.row ?? firstRow - 1;
-  const carrying = new Set(items.map(({ row }) => row));
+  const carrying = new Set(items.flatMap(({ row, isCrossed }) => (isCrossed ? [] : [row])));
+  const crossedRows = items.flatMap(({ row, isCrossed }) => (isCrossed ? [row] : []));
   const skippedRows: number[] = [];
-  for (let row = firstRow; row < lastRow; row++) if (!carrying.has(row)) skippedRows.push(row);
-  return { firstRow, lastRow, skippedRows };
+  for (let row = firstRow; row <= lastRow; row++) if (!carrying.has(row)) skippedRows.push(row);
+  return { firstRow, lastRow, skippedRows, ...(crossedRows.length > 0 && { crossedRows }) };
 };

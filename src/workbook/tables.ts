@@ -30,6 +30,8 @@ export interface RecognisedTable {
   readonly lastColumn: number;
   /** Rows between firstRow and lastRow that carry no item: blank, subtotal, caption, repeated header. */
   readonly skippedRows: readonly number[];
+  /** Those of them in which everything is crossed out: no part of the plan, and told. */
+  readonly crossedRows?: readonly number[];
   readonly columns: ReadonlyMap<string, ColumnUse>;
   /** Every column's heading, two-row headers joined; ours left out. */
   readonly headings: ReadonlyMap<number, string>;

@@ -71,10 +71,15 @@ export const readSheet = async (services: Services, name: string): Promise<Sheet
       'too-large',
     );
   const breath = new Breath();
+  const styles = services.workbook().getStyles();
+  const crossedOut = new Map<number, number[]>();
   const values: Cell[][] = [];
   for (let r = bounds.startRow; r <= bounds.endRow; r++) {
     const rowValues: Cell[] = [];
     for (let c = bounds.startColumn; c <= bounds.endColumn; c++) {
+      const cell = stored.getValue(r, c);
+      if (cell?.s && cellFromGrid(cell) !== null && styles.getStyleByCell(cell)?.st?.s === 1)
+        crossedOut.set(r, [...(crossedOut.get(r) ?? []), c]);
       rowValues.push(cellFromGrid(stored.getValue(r, c)) ?? cellFromGrid(spilled.getValue(r, c)));
     }
     values.push(rowValues);
@@ -94,6 +99,7 @@ export const readSheet = async (services: Services, name: string): Promise<Sheet
     },
     tables,
     merged,
+    crossedOut,
     hiddenRows: hiddenRows(sheet, bounds.startRow, bounds.endRow),
   };
 };

@@ -20,6 +20,7 @@ export interface ReadContext {
   /** False when it is enough to know which cells have a formula: each then reads as '='. */
   readonly formulaTexts: boolean;
   isDate(style: number): boolean;
+  isCrossedOut(style: number): boolean;
 }
 
 export interface FileSheetContent extends SheetContent {
@@ -138,6 +139,7 @@ export function readSheet(
 ): FileSheetContent {
   const store = new CellStore();
   const dates = new Map<string, string>();
+  const crossedOut = new Map<number, number[]>();
   const hiddenRows: number[] = [];
   const hiddenColumns: number[] = [];
   const merged: RangeAddress[] = [];
@@ -159,6 +161,11 @@ export function readSheet(
         const iso = serialToIso(value, context.from1904);
         if (iso !== undefined) dates.set(cellAddress(cell.row, cell.column), iso);
       }
+      if (context.isCrossedOut(cell.style)) {
+        const columns = crossedOut.get(cell.row);
+        if (columns) columns.push(cell.column);
+        else crossedOut.set(cell.row, [cell.column]);
+      }
       store.add(cell.row, cell.column, value, formula);
     },
     section(local, start, end) {
@@ -172,7 +179,7 @@ export function readSheet(
           if (onOff(column.attributes.get('hidden'))) hiddenColumns.push(...span(column.attributes));
     },
   });
-  return { sheet, ...store.dense(sheet, context.limits), tables, merged, hiddenRows, hiddenColumns, dates };
+  return { sheet, ...store.dense(sheet, context.limits), tables, merged, hiddenRows, hiddenColumns, dates, crossedOut };
 }
 
 function* span(column: ReadonlyMap<string, string>): Generator<number> {

@@ -5,7 +5,7 @@ import type { Package } from './package';
 import { refuse } from './refuse';
 import { Splice } from './splice';
 import { escapeAttribute } from './xml-text';
-import { child, childrenOf, parseTree, rawText, tagName, type XmlElement } from './xml-tree';
+import { child, childrenOf, onOff, parseTree, rawText, tagName, type XmlElement } from './xml-tree';
 
 /** Order of the lists in the styles part. */
 const ORDER = 'numFmts fonts fills borders cellStyleXfs cellXfs cellStyles dxfs tableStyles colors extLst'.split(' ');
@@ -32,6 +32,7 @@ export class Styles {
   private readonly lists = new Map<string, StyleList>();
   private readonly formats = new Map<string, number>();
   private readonly dateStyles: (boolean | undefined)[] = [];
+  private readonly crossedStyles: (boolean | undefined)[] = [];
   private readonly known = new Map<string, number>();
 
   constructor(
@@ -62,6 +63,17 @@ export class Styles {
       this.dateStyles[style] = date = isDateFormat(id, code);
     }
     return date;
+  }
+
+  /** Whether the text of cells with this style is crossed out. */
+  isCrossedOut(style: number): boolean {
+    let crossed = this.crossedStyles[style];
+    if (crossed === undefined) {
+      const font = Number(this.list('cellXfs').elementAt(style)?.attributes.get('fontId') ?? 0);
+      const strike = child(this.list('fonts').elementAt(font), 'strike');
+      this.crossedStyles[style] = crossed = strike !== undefined && onOff(strike.attributes.get('val') ?? '1');
+    }
+    return crossed;
   }
 
   /** The cell style that is `base` with the look laid over it. */

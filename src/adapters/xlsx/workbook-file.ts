@@ -130,16 +130,18 @@ export class WorkbookFile {
   private context(): ReadContext {
     const { pkg, names, book } = this;
     this.strings ??= readSharedStrings(pkg, book.sharedStrings);
+    const stylesThere = (): Styles | undefined => {
+      if (!this.styles && book.styles !== undefined) this.styles = new Styles(pkg, book.styles);
+      return this.styles;
+    };
     return {
       strings: this.strings,
       names,
       from1904: book.from1904,
       limits: pkg.limits,
       formulaTexts: true,
-      isDate: (style) => {
-        if (!this.styles && book.styles !== undefined) this.styles = new Styles(pkg, book.styles);
-        return this.styles?.isDate(style) ?? false;
-      },
+      isDate: (style) => stylesThere()?.isDate(style) ?? false,
+      isCrossedOut: (style) => stylesThere()?.isCrossedOut(style) ?? false,
     };
   }
 

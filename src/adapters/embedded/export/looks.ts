@@ -72,6 +72,7 @@ export const styleToFile = (style: IStyleData, standard: IStyleData): CellStyle 
       size: style.fs ?? standard.fs ?? 11,
       ...(style.bl === 1 && { bold: true }),
       ...(style.it === 1 && { italic: true }),
+      ...(style.st?.s === 1 && { strikethrough: true }),
       ...(style.ul?.s === 1 && { underline: true }),
       ...(style.st?.s === 1 && { strikethrough: true }),
       ...(ink && { color: ink }),

@@ -71,6 +71,7 @@ export const styleFromFile = (style: CellStyle, color: ColorReader, differential
     ...(font?.size && { fs: font.size }),
     ...(font?.bold && { bl: 1 }),
     ...(font?.italic && { it: 1 }),
+    ...(font?.strikethrough && { st: { s: 1 } }),
     ...(font?.underline && { ul: { s: 1 } }),
     ...(font?.strikethrough && { st: { s: 1 } }),
     ...(cl && { cl }),
