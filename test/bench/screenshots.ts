@@ -40,6 +40,8 @@ export const run = async (root: string): Promise<void> => {
     await bench.page.waitForSelector('.cw-choose .cw-message');
     await toTop('.cw-choose');
     await shoot('conflict');
+    await bench.page.locator('.cw-row', { hasText: 'C001' }).click();
+    await bench.page.locator('.cw-row', { hasText: 'M003' }).click();
     await bench.page.selectOption('#cw-choose-target', 'part');
     await bench.page.click('[data-key=rank]');
     await bench.page.waitForSelector('.cw-candidates', { timeout: 120_000 });
