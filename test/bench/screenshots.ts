@@ -57,7 +57,7 @@ export const run = async (root: string): Promise<void> => {
     await shoot('tried-change');
     await bench.page.click('[data-key=try-drop]');
     await bench.page.click('[data-key=try]');
-    await bench.page.locator('.cw-row', { hasText: 'C001' }).click();
+    await bench.page.locator('.cw-row', { hasText: 'M003' }).click();
     await bench.page.click('[data-key=assign]');
     await bench.page.fill('[data-key=assign-spare]', '5');
     for (const part of ['cable', 'input']) await bench.page.uncheck(`[data-key=assign-free-${part}]`);
