@@ -1,4 +1,4 @@
-import type { RowDetail } from '../workbook/plan-view';
+import type { DetailLine, RowDetail } from '../workbook/plan-view';
 import type { Results, RowResult } from '../workbook/results';
 import type { Language } from '../core/language';
 import { askedViews } from './choosing/asked-view';
@@ -20,6 +20,16 @@ const cautionLines = ({ cautions }: RowDetail, words: PaneWords): HTMLElement[] 
     ? [make('p', { class: 'cw-caution' }, words.mind(cautions.map(({ title }) => title).join(', ')))]
     : [];
 
+const numberList = (lines: readonly DetailLine[]): HTMLElement =>
+  make(
+    'dl',
+    {},
+    ...lines.flatMap(({ label, value, unit }) => [
+      make('dt', {}, label),
+      make('dd', {}, value, unit ? make('span', { class: 'unit' }, ` ${unit}`) : null),
+    ]),
+  );
+
 export const detailView = (
   detail: RowDetail,
   words: PaneWords,
@@ -29,16 +39,10 @@ export const detailView = (
   make(
     'div',
     { class: 'cw-detail' },
+    detail.place.length > 0 ? numberList(detail.place) : null,
     ...detail.headlines.flatMap(({ name, verdict, lines, sentences, plot }) => [
       make('h3', {}, words.headlines[name], verdictWord(verdict)),
-      make(
-        'dl',
-        {},
-        ...lines.flatMap(({ label, value, unit }) => [
-          make('dt', {}, label),
-          make('dd', {}, value, unit ? make('span', { class: 'unit' }, ` ${unit}`) : null),
-        ]),
-      ),
+      numberList(lines),
       plot ? plotView(plot, language) : null,
       sentences.length > 0 ? make('ul', {}, ...sentences.map((sentence) => make('li', {}, sentence))) : null,
     ]),

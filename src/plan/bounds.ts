@@ -15,6 +15,7 @@ const RULES: Keys = {
     localMass: 'above 0',
     thermalTolerance: 'above 0',
     spanTolerance: 'above 0',
+    massRatioLimit: 'above 0',
     referenceFrequency: 'above 0',
   },
   sensors: {

@@ -1,4 +1,4 @@
-import type { Limits } from './limits';
+import type { Bound, Limits } from './limits';
 import type { Cable, Channel, Mount, SensorType } from './model';
 import { SpanMemory } from './span-memory';
 import { checkThermal, type ThermalCheck } from './thermal';
@@ -10,13 +10,14 @@ interface Known {
   readonly low: number | undefined;
   readonly high: number | undefined;
   readonly tolerance: number | undefined;
+  readonly bound: Bound;
   readonly unread: readonly string[] | undefined;
   readonly mount: Mount | undefined;
   readonly cable: Cable | undefined;
   readonly result: ThermalCheck;
 }
 
-/** What the rows of one check run share: many channels have the same sensor at the same temperatures. For one set of limits. */
+/** What the rows of one check run share: many channels have the same sensor at the same temperatures. For one plan’s limits. */
 export class CheckMemory {
   readonly spans = new SpanMemory();
   private readonly thermals = new Map<SensorType | undefined, Known[]>();
@@ -31,13 +32,15 @@ export class CheckMemory {
         entry.low === low &&
         entry.high === high &&
         entry.tolerance === tolerance &&
+        entry.bound === limits.thermalTolerance &&
         entry.unread === unread &&
         entry.mount === mount &&
         entry.cable === cable
       )
         return entry.result;
     const result = checkThermal(channel, limits);
-    if (known.length < MOST_PER_SENSOR) known.push({ low, high, tolerance, unread, mount, cable, result });
+    if (known.length < MOST_PER_SENSOR)
+      known.push({ low, high, tolerance, bound: limits.thermalTolerance, unread, mount, cable, result });
     return result;
   }
 }

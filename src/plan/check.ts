@@ -3,6 +3,7 @@ import { CheckMemory } from './check-memory';
 import { checkFrequency, type FrequencyCheck } from './frequency';
 import { checkLevel, type LevelCheck } from './level';
 import type { Limits } from './limits';
+import { limitsFor } from './limits-for';
 import { checkMass, type MassCheck } from './mass';
 import type { Channel } from './model';
 import type { ThermalCheck } from './thermal';
@@ -18,7 +19,8 @@ export interface ChannelCheck {
 }
 
 /** The four headlines of one channel. Findings and sentences are made from the result when somebody asks. */
-export const checkChannel = (channel: Channel, limits: Limits, memory = new CheckMemory()): ChannelCheck => {
+export const checkChannel = (channel: Channel, planLimits: Limits, memory = new CheckMemory()): ChannelCheck => {
+  const limits = limitsFor(channel, planLimits);
   const thermal = memory.thermal(channel, limits);
   const level = checkLevel(channel, thermal.band, limits);
   const mass = checkMass(channel, limits);

@@ -112,6 +112,21 @@ export const FIELDS: readonly Field[] = [
     unit: '%',
     text: 'Flatness asked for in this row; blank: the plan’s limit.',
   }),
+  channel('signalToNoiseLimit', 'Signal-to-noise limit', {
+    kind: 'quantity',
+    unit: 'dB',
+    text: 'Signal to noise for PASS in this row; blank: the plan’s limit.',
+  }),
+  channel('headroomLimit', 'Headroom limit', {
+    kind: 'quantity',
+    unit: 'dB',
+    text: 'Headroom for PASS in this row; blank: the plan’s limit.',
+  }),
+  channel('massRatioLimit', 'Mass ratio limit', {
+    kind: 'quantity',
+    unit: '1',
+    text: 'Largest mass ratio for PASS in this row; blank: the plan’s limit.',
+  }),
   channel('referenceFrequency', 'Reference frequency', {
     kind: 'quantity',
     unit: 'Hz',
@@ -305,6 +320,12 @@ export const FIELDS: readonly Field[] = [
   limit('warn', 'Warn', { kind: 'quantity', unit: '1', text: 'Bound for WARN, in the row’s unit.' }),
   limit('limitUnit', 'Unit', { kind: 'text', text: 'Unit of the two bounds.' }),
   limit('origin', 'Origin', { kind: 'text', text: 'Why this value: default, this test, a standard.' }),
+  limit('purpose', 'Purpose', {
+    kind: 'choice',
+    choices: PURPOSES,
+    text: 'Purpose for which this limit holds; blank: all.',
+  }),
+  limit('group', 'Structure part', { kind: 'text', text: 'Structure part for which this limit holds; blank: all.' }),
 ];
 
 export const fieldsOf = (table: TableName): readonly Field[] => FIELDS.filter((f) => f.table === table);

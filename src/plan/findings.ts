@@ -5,12 +5,16 @@ import type { ChannelCheck } from './check';
 import type { Finding, Headline } from './finding';
 import type { FrequencyCheck } from './frequency';
 import type { Limits } from './limits';
+import { limitsFor } from './limits-for';
 import { missingField } from './missing';
 import type { Requirement } from './model';
 import type { ChannelSpan } from './span-memory';
 
 /** Findings of one channel, or of one headline of it, passes included. Built when somebody asks. */
 export const findingsOf = (check: ChannelCheck, limits: Limits, headline?: Headline): readonly Finding[] =>
+  findingsBy(check, limitsFor(check.channel, limits), headline);
+
+const findingsBy = (check: ChannelCheck, limits: Limits, headline: Headline | undefined): readonly Finding[] =>
   headline ? FINDINGS[headline](check, limits) : Object.values(FINDINGS).flatMap((of) => of(check, limits));
 
 const FINDINGS: Readonly<Record<Headline, (check: ChannelCheck, limits: Limits) => readonly Finding[]>> = {
@@ -37,7 +41,7 @@ const levelFindings = (check: ChannelCheck, limits: Limits): readonly Finding[] 
   const { levelLow, levelHigh, bandLow } = channel.requirement;
   if (level.modeMismatch) found.push({ check: 'input mode', verdict: 'FAIL', ...level.modeMismatch });
   const ratio = level.signalToNoise ?? (level.lowEnd === 'FAIL' ? level.signalToNoiseAtMost : undefined);
-  if (ratio !== undefined) {
+  if (ratio !== undefined && !Number.isNaN(limits.signalToNoise.pass)) {
     const { pass, origin } = limits.signalToNoise;
     const { sensorNoise, inputNoise } = level;
     const both = sensorNoise !== undefined && inputNoise !== undefined;
@@ -54,7 +58,7 @@ const levelFindings = (check: ChannelCheck, limits: Limits): readonly Finding[] 
     });
   }
   const room = level.headroom ?? (level.highEnd === 'FAIL' ? level.headroomAtMost : undefined);
-  if (room !== undefined) {
+  if (room !== undefined && !Number.isNaN(limits.headroom.pass)) {
     const { pass, origin } = limits.headroom;
     const ceiling = level.ceiling ?? level.ceilingAtMost;
     found.push({

@@ -95,6 +95,9 @@ export const REQUIREMENT_KEYS: JsonFields = {
   temperature_max_degC: number('temperatureHigh', '°C'),
   thermal_tolerance_percent: number('thermalTolerance', '%'),
   span_tolerance_percent: number('spanTolerance', '%'),
+  signal_to_noise_limit_dB: number('signalToNoiseLimit', 'dB'),
+  headroom_limit_dB: number('headroomLimit', 'dB'),
+  mass_ratio_limit: number('massRatioLimit', '1'),
   reference_frequency_Hz: number('referenceFrequency', 'Hz'),
 };
 

@@ -2,6 +2,7 @@ import { exactNumber } from './exact-number';
 import { PURPOSES } from './fields';
 import { ORIGIN_KEYS, originsOf } from './json-limits';
 import type { JsonObject } from './json-record';
+import { jsonScopedLimits } from './json-scoped-limits';
 import type { Limits } from './limits';
 
 /** The `common` part of a JSON plan: every limit with its number, and where it comes from when it is no default. */
@@ -31,6 +32,7 @@ export const jsonLimits = (limits: Limits): JsonObject => {
       thermal_tolerance_percent: exactNumber(thermalTolerance.pass, '%'),
       ...pair(spanTolerance.pass, spanTolerance.warn, 'span_tolerance_percent', 'wide_span_tolerance_percent', '%'),
       ...(Object.keys(origins).length > 0 ? { origins } : {}),
+      ...(limits.scoped ? { for_some: jsonScopedLimits(limits.scoped) } : {}),
     },
   };
 };

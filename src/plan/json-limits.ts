@@ -1,5 +1,6 @@
 import { PURPOSES, type Purpose } from './fields';
 import type { JsonObject, JsonReader } from './json-record';
+import { readScopedLimits } from './json-scoped-limits';
 import { DEFAULT_LIMITS, DEFAULT_ORIGIN, type Bound, type Limits } from './limits';
 
 export const PLAN_ORIGIN = 'this plan';
@@ -15,6 +16,7 @@ const LIMIT_KEYS = [
   'wide_span_tolerance_percent',
   'band_edge_slack',
   'origins',
+  'for_some',
 ];
 
 /** Limits whose origin can be told in words, by the key under `origins`. */
@@ -66,8 +68,10 @@ export const readJsonLimits = (reader: JsonReader, common: JsonObject): Limits =
   reportUnknown(reader, limits, `${path}.limits`, LIMIT_KEYS);
   const inLimits = (key: string, unit: '%' | 'dB') => boundIn(reader, limits, key, `${path}.limits`, unit);
   const origin = originReader(reader, limits, `${path}.limits`);
+  const scoped = readScopedLimits(reader, limits['for_some'], `${path}.limits.for_some`);
   return {
     ...defaults,
+    ...(scoped.length > 0 && { scoped }),
     calibrationTemperature: calibrationTemperature ?? defaults.calibrationTemperature,
     signalToNoise: changed(
       defaults.signalToNoise,

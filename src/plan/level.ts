@@ -72,9 +72,15 @@ export const modeMismatch = (sensor?: SensorType, input?: Input): LevelCheck['mo
 export const referenceSensitivity = (sensor: SensorType | undefined): number | undefined =>
   sensor?.output === undefined ? undefined : sensor.output === 'charge' ? sensor.chargeSensitivity : sensor.sensitivity;
 
+const OWN_LIMITS = {
+  signalToNoiseLimit: missingField('channels', 'signalToNoiseLimit'),
+  headroomLimit: missingField('channels', 'headroomLimit'),
+};
+
 export const checkLevel = (channel: Channel, band: Band | undefined, limits: Limits): LevelCheck => {
   const missing = new Missing();
   const { requirement, sensor, input } = channel;
+  missing.unread(requirement, OWN_LIMITS);
   const levelLow = missing.need(requirement.levelLow, LEVEL_LOW);
   const levelHigh = missing.need(requirement.levelHigh, LEVEL_HIGH);
   const isCharge = sensor?.output === 'charge';
@@ -113,7 +119,7 @@ export const checkLevel = (channel: Channel, band: Band | undefined, limits: Lim
     ceilingAtMost: terms.complete ? undefined : ceiling,
     rangeNeeded: levelLow !== undefined && levelHigh !== undefined ? decibels(levelHigh, levelLow) : undefined,
     rangeAvailable:
-      terms.complete && ceiling && whole !== undefined && whole > 0
+      terms.complete && ceiling && whole !== undefined && whole > 0 && !Number.isNaN(lowLimit.pass)
         ? availableRange(ceiling.value, whole, lowLimit.pass)
         : undefined,
     restsOnReferenceSensitivity: band === undefined && reference !== undefined,

@@ -9,6 +9,17 @@ export interface Bound {
   readonly reason: string;
 }
 
+/** A limit for one purpose, one structure part or both; an absent bound is that of the wider limit. */
+export interface ScopedLimit {
+  readonly limit: 'signalToNoise' | 'headroom' | 'massRatio' | 'thermalTolerance' | 'spanTolerance';
+  readonly purpose?: Purpose;
+  readonly group?: string;
+  readonly pass?: number;
+  readonly warn?: number;
+  /** Ends with purpose and part, so that a finding shows which limit it met. */
+  readonly origin: string;
+}
+
 /** The limits of one plan, in dB, ratios and fractions of 1. */
 export interface Limits {
   readonly signalToNoise: Bound;
@@ -19,6 +30,8 @@ export interface Limits {
   readonly spanTolerance: Bound;
   /** Taken for rows that name no purpose; the finding says so. Absent: such a row is judged only where all purposes agree. */
   readonly purpose?: Purpose;
+  /** For a row see `limitsFor`. */
+  readonly scoped?: readonly ScopedLimit[];
   readonly calibrationTemperature: number;
   readonly referenceFrequency: number;
   /** A joint may carry its holding force divided by this. */

@@ -38,6 +38,7 @@ const MOUNT_MASS = missingField('mounts', 'mountMass');
 const CABLE_MASS = missingField('cables', 'cableMass');
 const LOCAL_MASS = missingField('channels', 'localMass');
 const PURPOSE = missingField('channels', 'purpose');
+const OWN_LIMIT = missingField('channels', 'massRatioLimit');
 
 export const checkMass = (channel: Channel, limits: Limits): MassCheck => {
   const missing = new Missing();
@@ -49,14 +50,15 @@ export const checkMass = (channel: Channel, limits: Limits): MassCheck => {
   if (!local?.complete) missing.need(undefined, LOCAL_MASS);
 
   const isPurposeUnread = missing.unread(requirement, { purpose: PURPOSE });
+  const isLimitUnread = missing.unread(requirement, { massRatioLimit: OWN_LIMIT });
   const purpose = requirement.purpose ?? (isPurposeUnread ? undefined : limits.purpose);
-  const limit = purpose && limits.massRatio[purpose];
+  const limit = isLimitUnread ? undefined : purpose && limits.massRatio[purpose];
   const known = totalAddedMass(sensorMass ?? 0, mountMass ?? 0, cableMass ?? 0);
   const totalKnown = sensorMass !== undefined && mountMass !== undefined && cableMass !== undefined;
   const lowest = local && massRatio(known, local.mass);
   const ratio = totalKnown && local?.complete ? lowest : undefined;
   const verdict = ratioVerdict(ratio, lowest, limit ? [limit] : PURPOSES.map((p) => limits.massRatio[p]));
-  if (verdict === 'INCOMPLETE' && ratio !== undefined) missing.need(undefined, PURPOSE);
+  if (verdict === 'INCOMPLETE' && ratio !== undefined && !isLimitUnread) missing.need(undefined, PURPOSE);
 
   const effect = ratio !== undefined && local ? levelEffect(ratio, local.model) : undefined;
   const isMassLike = local?.model === 'mass';

@@ -135,6 +135,11 @@ export interface Requirement extends Readable {
   readonly thermalTolerance?: number;
   /** Absent: the plan's limit. */
   readonly spanTolerance?: number;
+  /** dB for PASS in this row; absent: the plan's limit. */
+  readonly signalToNoiseLimit?: number;
+  readonly headroomLimit?: number;
+  /** Largest mass ratio for PASS in this row. */
+  readonly massRatioLimit?: number;
   /** Absent: 160 Hz. */
   readonly referenceFrequency?: number;
   readonly localMass: readonly LocalMass[];

@@ -1,5 +1,6 @@
 import { amplitudeRatio } from '../core/level/margin';
 import { fromSi } from '../core/units';
+import { limitsFor } from '../plan/limits-for';
 import { logAxis, type Axis } from './axis';
 import { acceleration, decibels } from './numerals';
 import { LINE, type Mark, type Plot } from './plot';
@@ -40,7 +41,8 @@ export const levelLadder = (rows: readonly PlotRow[], options: PlotOptions): Plo
 };
 
 /** Where the noise may end and the upper limit may begin for a PASS, m/s². */
-const boundsOf = ({ check }: PlotRow, { limits }: PlotOptions): readonly number[] => {
+const boundsOf = ({ check }: PlotRow, options: PlotOptions): readonly number[] => {
+  const limits = limitsFor(check.channel, options.limits);
   const { levelLow, levelHigh } = check.channel.requirement;
   return [
     ...(levelLow === undefined ? [] : [levelLow / amplitudeRatio(limits.signalToNoise.pass)]),

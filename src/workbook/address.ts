@@ -25,3 +25,6 @@ export const sheetPrefix = (sheet: string): string =>
   /^[A-Za-z_][A-Za-z0-9_]*$/.test(sheet) && !/^[A-Za-z]{1,3}[0-9]+$/.test(sheet) && !/^R[0-9]*C?[0-9]*$/i.test(sheet)
     ? `${sheet}!`
     : `'${sheet.replace(/'/g, "''")}'!`;
+
+/** A formula text literal. */
+export const quoted = (text: string): string => `"${text.replace(/"/g, '""')}"`;

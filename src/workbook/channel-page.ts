@@ -7,6 +7,7 @@ import type { Plot } from '../plots/plot';
 import { spanBar } from '../plots/span-bar';
 import { thermalStrip } from '../plots/thermal-strip';
 import { detailOf } from './detail';
+import type { RowDetail } from './plan-view';
 import type { Change } from './port';
 import { REPORT_WORDS } from './report/words';
 import { inert, marks } from './summary';
@@ -75,6 +76,25 @@ const plotsOf = (check: ChannelCheck, limits: Limits, language: Language, row: n
   });
 };
 
+const headlineLines = (
+  { name, verdict, lines: numbers, sentences }: RowDetail['headlines'][number],
+  language: Language,
+): readonly Line[] => {
+  const words = WORDS[language];
+  const equations = functionLines(name);
+  return [
+    [REPORT_WORDS[language].headlines[name], verdict, null, words.equation, words.source],
+    ...Array.from({ length: Math.max(numbers.length, equations.length) }, (_, i): Line => {
+      const { label = null, value = null, unit = null } = numbers[i] ?? {};
+      return [label, value, unit, ...(equations[i] ?? [])];
+    }),
+    ...sentences.map((sentence): Line => [words.finding, null, null, sentence]),
+    [],
+  ];
+};
+const placed = ({ place }: RowDetail): readonly Line[] =>
+  place.length === 0 ? [] : [...place.map(({ label, value }): Line => [label, value]), []];
+
 /** A sheet that shows one channel whole: numbers, equations, sources, what was typed, and three plots. */
 export const channelPage = (
   sheet: string,
@@ -85,7 +105,6 @@ export const channelPage = (
   { hasPlots = true }: { readonly hasPlots?: boolean } = {},
 ): ChannelPage => {
   const words = WORDS[language];
-  const { headlines } = REPORT_WORDS[language];
   const { channel } = check;
   const place = [channel.group, `${channel.point ?? ''}${channel.direction ?? ''}`, channel.location].filter(Boolean);
   const lines: Line[] = [[`${words.channel} ${channel.id}`, check.verdict], [place.join(' · ')], []];
@@ -94,16 +113,11 @@ export const channelPage = (
   for (let n = 0; hasPlots && n < Math.ceil(tallest / PIXELS_PER_ROW) + 1; n++) lines.push([]);
   const first = lines.length;
   const heads: number[] = [];
-  for (const { name, verdict, lines: numbers, sentences } of detailOf(check, limits, language).headlines) {
+  const detail = detailOf(check, limits, language);
+  lines.push(...placed(detail));
+  for (const headline of detail.headlines) {
     heads.push(lines.length);
-    lines.push([headlines[name], verdict, null, words.equation, words.source]);
-    const equations = functionLines(name);
-    for (let i = 0; i < Math.max(numbers.length, equations.length); i++) {
-      const { label = null, value = null, unit = null } = numbers[i] ?? {};
-      lines.push([label, value, unit, ...(equations[i] ?? [])]);
-    }
-    for (const sentence of sentences) lines.push([words.finding, null, null, sentence]);
-    lines.push([]);
+    lines.push(...headlineLines(headline, language));
   }
   const end = lines.length;
   for (const { title, cells } of inputs) {

@@ -1,8 +1,8 @@
 import { isDittoText } from '../core/text/absent';
 import type { Cell } from '../functions/define';
-import { columnLetters } from './address';
+import { columnLetters, quoted } from './address';
 import type { SheetContent } from './port';
-import { quoted, ROW_NUMBER } from './row-sources';
+import { ROW_NUMBER } from './row-sources';
 import { SheetCells } from './sheet-cells';
 import type { RecognisedTable } from './tables';
 

@@ -1,7 +1,11 @@
 import { dittoFormulas, type Dittos } from './dittos';
 import { OWN_KEYS, type OwnKey } from './own-columns';
+import { HostProblem } from './port';
 import { call, expressionsOf, frequencyArguments, missingOf, thermalArguments } from './row-expressions';
 import { ROW_NUMBER, rowSources, type PlanTables, type RowSources } from './row-sources';
+
+/** Characters of a formula that Excel takes, less what row numbers may add. */
+const LONGEST = 8000;
 
 type Writer = (from: RowSources) => string;
 
@@ -140,7 +144,13 @@ const WRITERS: Readonly<Record<OwnKey, Writer>> = {
 /** Our formulas of any channel row, in the order of OWN_COLUMNS, with ROW_NUMBER in place of the row's 1-based number. */
 export const rowFormulas = (tables: PlanTables, ownColumn: number): string[] => {
   const from = rowSources(tables, ownColumn);
-  return OWN_KEYS.map((key) => `=${WRITERS[key](from)}`);
+  const formulas = OWN_KEYS.map((key) => `=${WRITERS[key](from)}`);
+  if (formulas.some((formula) => formula.length > LONGEST))
+    throw new HostProblem(
+      'The limits sheet has so many limits for purposes and structure parts that a formula would be longer than spreadsheets take. Set some of them in the rows themselves, in columns such as "Headroom limit".',
+      'too-large',
+    );
+  return formulas;
 };
 
 /**

@@ -76,6 +76,8 @@ export interface DetailLine {
 }
 /** All that is known of one channel. */
 export interface RowDetail {
+  /** Where it measures: node, axis and sign in one form. */
+  readonly place: readonly DetailLine[];
   readonly headlines: readonly {
     readonly name: Headline;
     readonly verdict: Verdict;

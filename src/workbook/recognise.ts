@@ -170,15 +170,3 @@ const withParts = (
   const further = [...(spread.further ?? []), ...beside.map((one) => ({ ...one, because: 'same sheet' as const }))];
   return { ...spread, ...(further.length > 0 && { further }) };
 };
-
-/** Where each limit stands on the limits sheet, by its name in lower case. */
-export const limitRowsOf = (limits: RecognisedTable, content: SheetContent): ReadonlyMap<string, number> => {
-  const cells = new SheetCells(content);
-  const rows = new Map<string, number>();
-  const column = limits.columns.get('limit')?.column;
-  for (let row = limits.firstRow; column !== undefined && row <= limits.lastRow; row++) {
-    const name = cells.at(row, column);
-    if (typeof name === 'string' && !rows.has(name.trim().toLowerCase())) rows.set(name.trim().toLowerCase(), row);
-  }
-  return rows;
-};

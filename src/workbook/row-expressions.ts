@@ -1,6 +1,7 @@
-import { DEFAULT_LIMITS, type Bound } from '../plan/limits';
-import { fieldByKey } from '../plan/fields';
-import { LINE_KEYS, quoted, type LookupTable, type RowSources } from './row-sources';
+import { DEFAULT_LIMITS, type Bound, type ScopedLimit } from '../plan/limits';
+import { fieldByKey, type Purpose } from '../plan/fields';
+import { quoted } from './address';
+import { LINE_KEYS, type LookupTable, type RowSources } from './row-sources';
 
 export type Expression = string | undefined;
 
@@ -15,7 +16,10 @@ export const call = (name: string, ...args: readonly Expression[]): string => {
 const orWhenBlank = (cell: Expression, otherwise: string): string =>
   cell === undefined ? otherwise : `IF(${cell}="",${otherwise},${cell})`;
 
-const MASS_LIMITS = { survey: 'Mass ratio, survey', modal: 'Mass ratio, modal', shock: 'Mass ratio, shock' } as const;
+type Which = 'pass' | 'warn';
+
+/** A blank counts as survey; a word that no purpose has leaves the limit open. */
+const surveyed = (purpose: string): string => `IF(${purpose}="","survey",TRIM(${purpose}))="survey"`;
 
 /** Properties that every row needs, whatever the sensor's output mode. */
 const NEEDED_PROPERTIES = [
@@ -34,15 +38,19 @@ export const expressionsOf = (from: RowSources) => {
   const output = s('output');
   const when = (mode: string, then: string, otherwise: string): string =>
     output === undefined ? otherwise : `IF(${output}=${quoted(mode)},${then},${otherwise})`;
-  const bound = (name: string, which: 'pass' | 'warn', { pass, warn }: Bound, scale = 1): string =>
-    from.limit(name, which, (which === 'pass' ? pass : (warn ?? pass)) * scale);
-  const massLimit = (which: 'pass' | 'warn'): string => {
-    const of = (purpose: keyof typeof MASS_LIMITS) =>
-      bound(MASS_LIMITS[purpose], which, DEFAULT_LIMITS.massRatio[purpose]);
+  const bound = (limit: ScopedLimit['limit'], which: Which, { pass, warn }: Bound, scale = 1, of?: Purpose): string =>
+    from.limit(limit, which, (which === 'pass' ? pass : (warn ?? pass)) * scale, of);
+  /** A row's own limit moves the bound for PASS alone. */
+  const own = (key: string, which: Which, limit: string): string =>
+    which === 'pass' ? orWhenBlank(from.channel(key), limit) : limit;
+  const massLimit = (which: Which): string => {
+    const of = (purpose: Purpose) => bound('massRatio', which, DEFAULT_LIMITS.massRatio[purpose], 1, purpose);
     const purpose = from.channel('purpose');
-    return purpose === undefined
-      ? of('survey')
-      : `IF(${purpose}="modal",${of('modal')},IF(${purpose}="shock",${of('shock')},${of('survey')}))`;
+    const limit =
+      purpose === undefined
+        ? of('survey')
+        : `IF(TRIM(${purpose})="modal",${of('modal')},IF(TRIM(${purpose})="shock",${of('shock')},IF(${surveyed(purpose)},${of('survey')},NA())))`;
+    return own('massRatioLimit', which, limit);
   };
   return {
     s,
@@ -52,17 +60,18 @@ export const expressionsOf = (from: RowSources) => {
     output,
     when,
     massLimit,
-    signalToNoise: (which: 'pass' | 'warn') => bound('Signal to noise', which, DEFAULT_LIMITS.signalToNoise),
-    headroom: (which: 'pass' | 'warn') => bound('Headroom', which, DEFAULT_LIMITS.headroom),
+    signalToNoise: (which: Which) =>
+      own('signalToNoiseLimit', which, bound('signalToNoise', which, DEFAULT_LIMITS.signalToNoise)),
+    headroom: (which: Which) => own('headroomLimit', which, bound('headroom', which, DEFAULT_LIMITS.headroom)),
     thermalTolerance: orWhenBlank(
       from.channel('thermalTolerance'),
-      bound('Thermal tolerance', 'pass', DEFAULT_LIMITS.thermalTolerance, 100),
+      bound('thermalTolerance', 'pass', DEFAULT_LIMITS.thermalTolerance, 100),
     ),
     spanTolerance: orWhenBlank(
       from.channel('spanTolerance'),
-      bound('Span tolerance', 'pass', DEFAULT_LIMITS.spanTolerance, 100),
+      bound('spanTolerance', 'pass', DEFAULT_LIMITS.spanTolerance, 100),
     ),
-    wideTolerance: bound('Span tolerance', 'warn', DEFAULT_LIMITS.spanTolerance, 100),
+    wideTolerance: bound('spanTolerance', 'warn', DEFAULT_LIMITS.spanTolerance, 100),
     band: [from.channel('bandLow'), from.channel('bandHigh')] as const,
     most: call('SENSITIVITY.MOST', from.own('sensitivity'), from.own('thermalHigh')),
     least: call('SENSITIVITY.LEAST', from.own('sensitivity'), from.own('thermalLow')),

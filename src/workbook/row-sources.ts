@@ -1,5 +1,7 @@
-import { fieldByKey, type Field, type TableName } from '../plan/fields';
-import { columnLetters, fixedCell, sheetPrefix } from './address';
+import { fieldByKey, type Field, type Purpose, type TableName } from '../plan/fields';
+import { columnLetters, fixedCell, quoted, sheetPrefix } from './address';
+import { limitExpression } from './limit-expression';
+import type { LimitRow } from './limit-rows';
 import { OWN_KEYS, type OwnKey } from './own-columns';
 import type { ColumnUse, RecognisedTable } from './tables';
 
@@ -11,8 +13,7 @@ export interface PlanTables {
   readonly cables?: RecognisedTable;
   readonly inputs?: RecognisedTable;
   readonly limits?: RecognisedTable;
-  /** Row on the limits sheet by the limit's name in lower case. */
-  readonly limitRows?: ReadonlyMap<string, number>;
+  readonly limitRows?: readonly LimitRow[];
 }
 export type LookupTable = 'sensors' | 'mounts' | 'cables' | 'inputs';
 
@@ -26,8 +27,11 @@ export interface RowSources {
   line(table: LookupTable): string | undefined;
   /** Another of our own cells in this row. */
   own(key: OwnKey): string;
-  /** A limit's bound: a cell of the limits sheet, or the default written out. */
-  limit(name: string, bound: 'pass' | 'warn', byDefault: number): string;
+  /**
+   * A limit's bound in its documented unit: a cell of the limits sheet, chosen by the row's purpose and structure part, or
+   * the default written out. With a purpose given, that one counts and not the row's.
+   */
+  limit(limit: LimitRow['limit'], bound: 'pass' | 'warn', byDefault: number, purpose?: Purpose): string;
 }
 
 export const LINE_KEYS: Readonly<Record<LookupTable, OwnKey>> = {
@@ -42,9 +46,6 @@ const NAME_KEYS: Readonly<Record<LookupTable, string>> = {
   cables: 'cable',
   inputs: 'input',
 };
-
-/** A formula text literal. */
-export const quoted = (text: string): string => `"${text.replace(/"/g, '""')}"`;
 
 /** Wraps a cell whose heading states another unit or statistic than the field's, so that nothing is assumed silently. */
 const inFieldUnit = (expression: string, use: ColumnUse, field: Field): string => {
@@ -91,12 +92,6 @@ export const rowSources = (tables: PlanTables, ownColumn: number): RowSources =>
       const typed = use('channels', NAME_KEYS[name]);
       return table && names && typed && `MATCH(TRIM(${rowCell(typed)}),${columnRange(table, names.column)},0)`;
     },
-    limit(name, bound, byDefault) {
-      const at = tables.limitRows?.get(name.toLowerCase());
-      const column = use('limits', bound)?.column;
-      return tables.limits && at !== undefined && column !== undefined
-        ? `${sheetPrefix(tables.limits.sheet)}${fixedCell(at, column)}`
-        : String(byDefault);
-    },
+    limit: limitExpression(tables, rowCell),
   };
 };

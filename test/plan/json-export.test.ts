@@ -70,6 +70,27 @@ describe('a JSON export', () => {
     expect(planJson(plan)).toMatchObject({ sensors: { A: { calibration_due: '2027-03-31' } } });
   });
 
+  it('keeps limits for some rows, and what a row says of its run, sensor and axes', () => {
+    const own = { run: 'B', run_start: '2026-11-02', run_end: '2026-11-05', serial: '77', calibration_due: '2027-01-01', input_channel: 'M2-5', sensor_axis: '2', local_axes: 'Z30 Y-10' }; // prettier-ignore
+    const for_some = [
+      { limit: 'headroom', purpose: 'shock', pass_dB: 12, origin: 'test plan 7' },
+      { limit: 'mass_ratio', group: 'Tail', pass: 0.05, warn: 0.1, origin: 'this plan; Tail' },
+      { limit: 'thermal_tolerance', purpose: 'modal', group: 'Tail', pass_percent: 1, origin: 'this plan' },
+    ];
+    const typed = {
+      common: { limits: { for_some } },
+      cases: [{ id: '1', group: 'Tail', ...own, requirement: { headroom_limit_dB: 3, mass_ratio_limit: 0.2 } }],
+    };
+    const { plan, misreads } = readJsonPlan(typed);
+    expect(misreads).toEqual([]);
+    expect(plan.limits.scoped).toHaveLength(3);
+    const written = planJson(plan) as { common: { limits: unknown }; cases: unknown[] };
+    expect(written.common.limits).toMatchObject({ for_some });
+    expect(written.cases[0]).toMatchObject(typed.cases[0]!);
+    expect(again(plan).plan.limits).toEqual(plan.limits);
+    expect(readJsonPlan({ common: { limits: { for_some: [{ limit: 'headroom', pass_dB: 3 }, { limit: 'other' }] } } }).misreads).toHaveLength(2); // prettier-ignore
+  });
+
   it('refuses a day that no calendar has', () => {
     expect(readJsonPlan({ sensors: { A: { calibration_due: '2027-02-30' } } }).misreads).toHaveLength(1);
   });

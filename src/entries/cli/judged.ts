@@ -89,5 +89,11 @@ export const jsonOf = (report: PlanReport) => ({
   rows_together: report.across,
   cautions: report.cautions.map(({ title, text }) => ({ title, text })),
   unread: report.unread,
-  limits: limitLines(report.limits).map(({ name, pass, warn, unit, origin }) => ({ name, pass, warn, unit, origin })),
+  limits: limitLines(report.limits).map(({ name, scope, pass, warn, unit, origin }) => ({
+    name: name + scope,
+    pass,
+    warn,
+    unit,
+    origin,
+  })),
 });

@@ -2,6 +2,7 @@ import { decibels } from '../../core/level/margin';
 import { temperatureLimitsVerdict, spanVerdict, thermalBandVerdict, type Verdict } from '../../core/verdict';
 import type { ChannelCheck } from '../check';
 import type { Limits } from '../limits';
+import { limitsFor } from '../limits-for';
 import type { Aim, Margin } from './candidate';
 
 /**
@@ -48,9 +49,10 @@ const give = (take: Take, aim: Aim, verdict: Verdict, dB: number | undefined): v
 
 export const levelMargins = (
   { channel, level }: Pick<ChannelCheck, 'channel' | 'level'>,
-  limits: Limits,
+  planLimits: Limits,
   take: Take,
 ): void => {
+  const limits = limitsFor(channel, planLimits);
   const { sensor, input } = channel;
   const modes = level.modeMismatch ? 'FAIL' : sensor?.output && input?.mode ? 'PASS' : 'INCOMPLETE';
   take('input mode', modes, modes === 'FAIL' ? -Infinity : modes === 'PASS' ? Infinity : undefined);

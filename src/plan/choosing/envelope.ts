@@ -3,6 +3,7 @@ import { checkChannel } from '../check';
 import { OUTPUT_MODES } from '../fields';
 import { MODE_OF } from '../level';
 import type { Limits } from '../limits';
+import { limitsFor } from '../limits-for';
 import { missingField } from '../missing';
 import type { Channel, Input } from '../model';
 import { BOUND_KEYS, type Envelope, type EnvelopeBound, type NumberBound, type OutputBound } from './envelope-bound';
@@ -25,10 +26,11 @@ export interface EnvelopeOptions {
  */
 export const envelopeOf = (
   channel: Channel,
-  limits: Limits,
+  planLimits: Limits,
   inputs: readonly Input[] = channel.input ? [channel.input] : [],
   { axes = 1 }: EnvelopeOptions = {},
 ): Envelope => {
+  const limits = limitsFor(channel, planLimits);
   const check = checkChannel(channel, limits);
   const mass = massBound(channel, limits);
   const perInput = inputs.length > 0 ? inputs : [undefined];

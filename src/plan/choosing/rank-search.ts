@@ -3,6 +3,7 @@ import { checkChannel, type ChannelCheck } from '../check';
 import type { CheckMemory } from '../check-memory';
 import { checkLevel, modeMismatch } from '../level';
 import type { Limits } from '../limits';
+import { limitsFor } from '../limits-for';
 import { checkMass } from '../mass';
 import type { Channel, Input, SensorType } from '../model';
 import { withCombination, type Combination, type Fit, type Margin } from './candidate';
@@ -102,13 +103,15 @@ interface Bound {
   readonly margin: number;
 }
 
-const levelBound = (channel: Channel, limits: Limits, memory: CheckMemory): Bound => {
+const levelBound = (channel: Channel, planLimits: Limits, memory: CheckMemory): Bound => {
+  const limits = limitsFor(channel, planLimits);
   const level = checkLevel(channel, memory.thermal(channel, limits).band, limits);
   const margin = smallest((take) => levelMargins({ channel, level }, limits, take));
   return { severity: VERDICTS.indexOf(level.verdict), margin };
 };
 
-const partBound = (channel: Channel, limits: Limits, memory: CheckMemory): Bound => {
+const partBound = (channel: Channel, planLimits: Limits, memory: CheckMemory): Bound => {
+  const limits = limitsFor(channel, planLimits);
   const mass = checkMass(channel, limits);
   const thermal = memory.thermal(channel, limits);
   const margin = smallest((take) => thermalMargins({ channel, thermal }, limits, take));

@@ -1,6 +1,7 @@
 import { decibels } from '../../core/level/margin';
 import { HANN_NOISE_BANDWIDTH } from '../../core/level/noise';
 import type { Limits } from '../limits';
+import { limitsFor } from '../limits-for';
 import { governingLocalMass } from '../local-mass';
 import type { Channel, LocalMass, Requirement } from '../model';
 import type { Aim } from './candidate';
@@ -108,14 +109,14 @@ export const KNOB_RULES: Readonly<Record<Knob, KnobRule>> = {
   'thermal tolerance': {
     helps: ['thermal deviation'],
     range: ({ channel, limits }) =>
-      rising(channel.requirement.thermalTolerance ?? limits.thermalTolerance.pass, MOST_TOLERANCE),
+      rising(channel.requirement.thermalTolerance ?? limitsFor(channel, limits).thermalTolerance.pass, MOST_TOLERANCE),
     set: (given, thermalTolerance) => asking(given, { thermalTolerance }),
     size: ratio,
   },
   'span tolerance': {
     helps: ['span low', 'span high'],
     range: ({ channel, limits }) =>
-      rising(channel.requirement.spanTolerance ?? limits.spanTolerance.pass, MOST_TOLERANCE),
+      rising(channel.requirement.spanTolerance ?? limitsFor(channel, limits).spanTolerance.pass, MOST_TOLERANCE),
     set: (given, spanTolerance) => asking(given, { spanTolerance }),
     size: ratio,
   },
@@ -123,14 +124,9 @@ export const KNOB_RULES: Readonly<Record<Knob, KnobRule>> = {
     helps: ['mass ratio'],
     range: (given) => {
       const purpose = purposeOf(given);
-      return purpose && rising(given.limits.massRatio[purpose].pass, MOST_MASS_RATIO);
+      return purpose && rising(limitsFor(given.channel, given.limits).massRatio[purpose].pass, MOST_MASS_RATIO);
     },
-    set: ({ channel, limits }, pass) => {
-      const purpose = purposeOf({ channel, limits });
-      if (!purpose) return { channel, limits };
-      const massRatio = { ...limits.massRatio, [purpose]: { ...limits.massRatio[purpose], pass } };
-      return { channel, limits: { ...limits, massRatio } };
-    },
+    set: (given, massRatioLimit) => (purposeOf(given) ? asking(given, { massRatioLimit }) : given),
     size: ratio,
   },
   'local mass': {

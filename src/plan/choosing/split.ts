@@ -1,5 +1,6 @@
 import { amplitudeRatio, decibels } from '../../core/level/margin';
 import type { Limits } from '../limits';
+import { limitsFor } from '../limits-for';
 import { governingLocalMass } from '../local-mass';
 import type { Channel, Requirement } from '../model';
 import { PARTS, type Fit, type Stock } from './candidate';
@@ -59,9 +60,10 @@ export interface SplitOptions extends StockOptions {
 export const splitLevels = (
   channel: Channel,
   stock: Stock,
-  limits: Limits,
+  planLimits: Limits,
   { filter, accept = 'PASS', handover, sensors = 2 }: SplitOptions = {},
 ): Split | undefined => {
+  const limits = limitsFor(channel, planLimits);
   const { levelLow, levelHigh, purpose = limits.purpose } = channel.requirement;
   if (levelLow === undefined || levelHigh === undefined || purpose === undefined) return undefined;
   const limit = limits.massRatio[purpose][accept === 'WARN' ? 'warn' : 'pass'] ?? limits.massRatio[purpose].pass;

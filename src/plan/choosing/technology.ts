@@ -1,5 +1,6 @@
 import { OUTPUT_MODES, type OutputMode } from '../fields';
 import type { Limits } from '../limits';
+import { limitsFor } from '../limits-for';
 import type { MissingField } from '../missing';
 import type { Channel } from '../model';
 import { demandsOf, FIELD, type Demands } from './technology-demands';
@@ -24,10 +25,10 @@ import {
  */
 export const adviseTechnology = (
   channel: Channel,
-  limits: Limits,
+  planLimits: Limits,
   circumstances: Circumstances = {},
 ): TechnologyAdvice => {
-  const demands = demandsOf(channel, limits, circumstances);
+  const demands = demandsOf(channel, limitsFor(channel, planLimits), circumstances);
   const ownOutputs = OUTPUT_MODES.map((output) => advised(output, reasonsAgainstOutput(output, demands)));
   const standingOf = new Map(ownOutputs.map(({ kind, standing }) => [kind, standing]));
   const elements = ELEMENTS.map((element) => elementAdvice(element, demands, standingOf));

@@ -3,6 +3,7 @@ import { verdictAtMost } from '../../core/verdict';
 import type { ChannelCheck } from '../check';
 import type { AcrossFinding } from '../finding';
 import type { Bound, Limits } from '../limits';
+import { limitsFor } from '../limits-for';
 import { placeOf } from '../point';
 import { housingsOf } from './housings';
 import { filled, grouped, setUpOf, spelling, type AcrossRows } from './rows';
@@ -44,7 +45,7 @@ export const sumOf = (checks: readonly ChannelCheck[], limits: Limits): AddedMas
   const local = Math.min(...locals.filter((mass) => mass !== undefined));
   const number = local < Infinity ? massRatio(total, local) : undefined;
   const [bound = limits.massRatio.survey] = checks
-    .map(({ mass }) => mass.limit ?? limits.massRatio.modal)
+    .map(({ mass, channel }) => mass.limit ?? limitsFor(channel, limits).massRatio.modal)
     .sort(byStrictness);
   const verdict = verdictAtMost(number, bound.pass, bound.warn);
   return {

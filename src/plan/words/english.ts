@@ -195,6 +195,15 @@ export const english: Lexicon = {
       'frequency response tolerance',
       'span tol',
     ],
+    'channels.signalToNoiseLimit': [
+      'signal noise limit',
+      'snr limit',
+      'snr required',
+      'signal noise required',
+      'required signal noise',
+    ],
+    'channels.headroomLimit': ['headroom limit', 'headroom required', 'required headroom'],
+    'channels.massRatioLimit': ['mass ratio limit', 'mass ratio allowed', 'allowed mass ratio', 'mass loading limit'],
     'channels.referenceFrequency': ['<reference> <frequency>', 'calibration frequency'],
     'channels.sensor': [
       '<sensor>',
@@ -538,6 +547,8 @@ export const english: Lexicon = {
     'limits.pass': ['pass', 'pass limit', 'pass at', 'good', 'accept', 'value ?'],
     'limits.warn': ['warn', 'warning', 'warn limit', 'warning limit', 'warn at', 'caution'],
     'limits.limitUnit': ['unit', 'units'],
+    'limits.purpose': ['purpose', 'for purpose', 'test purpose'],
+    'limits.group': ['structure part', 'part', 'group', 'for part', 'section', 'assembly'],
     'limits.origin': ['origin', 'source', 'reason', 'basis', 'where from'],
   },
   filler: [

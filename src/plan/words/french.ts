@@ -56,6 +56,9 @@ export const french: Lexicon = {
     ],
     'channels.thermalTolerance': ['tolérance thermique', 'tolérance température'],
     'channels.spanTolerance': ['planéité', 'tolérance bande', 'tolérance réponse fréquence'],
+    'channels.signalToNoiseLimit': ['limite signal bruit', 'rapport signal bruit exigé'],
+    'channels.headroomLimit': ['limite réserve', 'réserve exigée'],
+    'channels.massRatioLimit': ['limite rapport masse', 'rapport masse admis'],
     'channels.referenceFrequency': ['fréquence référence', 'fréquence étalonnage'],
     'channels.sensor': ['<sensor>', '<sensor> <type>', '<type> <sensor>'],
     'channels.mount': ['fixation', 'montage', 'mode fixation', 'type fixation', 'mode montage'],
@@ -114,6 +117,8 @@ export const french: Lexicon = {
     'limits.pass': ['accepté', 'conforme'],
     'limits.warn': ['avertissement', 'alerte'],
     'limits.limitUnit': ['unité'],
+    'limits.purpose': ['but', 'objectif'],
+    'limits.group': ['partie structure', 'partie', 'groupe', 'ensemble'],
     'limits.origin': ['origine', 'source'],
   },
   filler: [

@@ -176,6 +176,15 @@ export const german: Lexicon = {
       'ebenheit',
       'toleranz frequenzgang',
     ],
+    'channels.signalToNoiseLimit': [
+      'grenze störabstand',
+      'grenze rauschabstand',
+      'grenzwert störabstand',
+      'störabstand gefordert',
+      'rauschabstand grenze',
+    ],
+    'channels.headroomLimit': ['grenze aussteuerreserve', 'grenzwert aussteuerreserve', 'aussteuerreserve gefordert'],
+    'channels.massRatioLimit': ['grenze massenverhältnis', 'grenzwert massenverhältnis', 'massenverhältnis zulässig'],
     'channels.referenceFrequency': ['bezugsfrequenz', 'referenzfrequenz', 'kalibrierfrequenz'],
     'channels.sensor': ['<sensor>', '<sensor> <type>', 'sensortyp', 'aufnehmertyp', 'typ ?'],
     'channels.mount': [
@@ -352,6 +361,8 @@ export const german: Lexicon = {
     'limits.limitUnit': ['einheit'],
     'inputs.modules': ['module', 'anzahl module', 'modulanzahl'],
     'inputs.moduleChannels': ['kanäle je modul', 'kanäle pro modul', 'kanäle modul', 'kanalzahl modul'],
+    'limits.purpose': ['zweck', 'messzweck', 'prüfzweck'],
+    'limits.group': ['bauteil', 'baugruppe', 'gruppe', 'strukturteil'],
     'limits.origin': ['herkunft', 'quelle', 'begründung', 'ursprung'],
   },
   filler: [

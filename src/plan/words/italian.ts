@@ -96,6 +96,11 @@ export const italian: Lexicon = {
     'limits.limitUnit': ['unità'],
     'inputs.modules': ['moduli', 'numero moduli'],
     'inputs.moduleChannels': ['canali per modulo', 'canali modulo'],
+    'limits.purpose': ['scopo', 'obiettivo'],
+    'limits.group': ['parte', 'gruppo', 'assieme'],
+    'channels.signalToNoiseLimit': ['limite segnale rumore', 'rapporto segnale rumore richiesto'],
+    'channels.headroomLimit': ['limite margine', 'margine richiesto'],
+    'channels.massRatioLimit': ['limite rapporto massa', 'rapporto massa ammesso'],
     'limits.origin': ['origine', 'fonte'],
   },
   filler: [

@@ -101,6 +101,11 @@ export const spanish: Lexicon = {
     'limits.limitUnit': ['unidad'],
     'inputs.modules': ['módulos', 'número módulos'],
     'inputs.moduleChannels': ['canales por módulo', 'canales módulo'],
+    'limits.purpose': ['propósito', 'objetivo', 'finalidad'],
+    'limits.group': ['parte', 'grupo', 'conjunto'],
+    'channels.signalToNoiseLimit': ['límite señal ruido', 'relación señal ruido exigida'],
+    'channels.headroomLimit': ['límite margen', 'margen exigido'],
+    'channels.massRatioLimit': ['límite relación masa', 'relación masa admisible'],
     'limits.origin': ['origen', 'fuente'],
   },
   filler: [

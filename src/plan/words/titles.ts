@@ -29,6 +29,9 @@ export const TITLES: Readonly<Record<Exclude<Language, 'en'>, Titles>> = {
       localMass: 'Örtliche Masse',
       thermalTolerance: 'Temperaturtoleranz',
       spanTolerance: 'Frequenzgangtoleranz',
+      signalToNoiseLimit: 'Grenze Rauschabstand',
+      headroomLimit: 'Grenze Aussteuerreserve',
+      massRatioLimit: 'Grenze Massenverhältnis',
       referenceFrequency: 'Bezugsfrequenz',
       sensor: 'Aufnehmertyp',
       sensorAxis: 'Aufnehmerachse',
@@ -103,7 +106,15 @@ export const TITLES: Readonly<Record<Exclude<Language, 'en'>, Titles>> = {
       modules: 'Module',
       moduleChannels: 'Kanäle je Modul',
     },
-    limits: { limit: 'Grenzwert', pass: 'PASS', warn: 'WARN', limitUnit: 'Einheit', origin: 'Herkunft' },
+    limits: {
+      limit: 'Grenzwert',
+      pass: 'PASS',
+      warn: 'WARN',
+      limitUnit: 'Einheit',
+      purpose: 'Zweck',
+      group: 'Bauteil',
+      origin: 'Herkunft',
+    },
   },
   fr: {
     channels: {
@@ -129,6 +140,9 @@ export const TITLES: Readonly<Record<Exclude<Language, 'en'>, Titles>> = {
       localMass: 'Masse locale',
       thermalTolerance: 'Tolérance thermique',
       spanTolerance: 'Tolérance en fréquence',
+      signalToNoiseLimit: 'Limite signal/bruit',
+      headroomLimit: 'Limite de réserve',
+      massRatioLimit: 'Limite de rapport de masse',
       referenceFrequency: 'Fréquence de référence',
       sensor: 'Type de capteur',
       sensorAxis: 'Axe du capteur',
@@ -203,7 +217,15 @@ export const TITLES: Readonly<Record<Exclude<Language, 'en'>, Titles>> = {
       modules: 'Modules',
       moduleChannels: 'Voies par module',
     },
-    limits: { limit: 'Limite', pass: 'PASS', warn: 'WARN', limitUnit: 'Unité', origin: 'Origine' },
+    limits: {
+      limit: 'Limite',
+      pass: 'PASS',
+      warn: 'WARN',
+      limitUnit: 'Unité',
+      purpose: 'But',
+      group: 'Partie de structure',
+      origin: 'Origine',
+    },
   },
 };
 

@@ -109,8 +109,8 @@ const limits = (given: Limits, words: ReportWords): Section => ({
   title: words.limits.title,
   text: words.limits.text,
   columns: ['PASS', 'WARN', words.limits.unit],
-  lines: limitLines(given).map(({ name, pass, warn, unit, origin, reason }): Line => [
-    words.limitNames[name] ?? name,
+  lines: limitLines(given).map(({ name, scope, pass, warn, unit, origin, reason }): Line => [
+    (words.limitNames[name] ?? name) + scope,
     origin.includes('default') ? `${origin}: ${reason}` : origin,
     pass,
     warn,

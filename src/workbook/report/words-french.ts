@@ -103,6 +103,7 @@ export const french: ReportWords = {
   limitNames: {
     'Signal to noise': 'Rapport signal sur bruit',
     Headroom: 'Réserve',
+    'Mass ratio': 'Rapport de masse',
     'Mass ratio, survey': 'Rapport de masse, survey',
     'Mass ratio, modal': 'Rapport de masse, modal',
     'Mass ratio, shock': 'Rapport de masse, shock',

@@ -98,6 +98,7 @@ export const german: ReportWords = {
   limitNames: {
     'Signal to noise': 'Rauschabstand',
     Headroom: 'Aussteuerreserve',
+    'Mass ratio': 'Massenverhältnis',
     'Mass ratio, survey': 'Massenverhältnis, survey',
     'Mass ratio, modal': 'Massenverhältnis, modal',
     'Mass ratio, shock': 'Massenverhältnis, shock',

@@ -19,7 +19,7 @@ export const ENGLISH_TOGETHER: RowsTogether = {
     const rows = `${number} of ${axes * housings} axes of ${sensor} at point ${point} (${directions.join(', ')})`;
     if (problem === 'twice') return `${rows}: one housing cannot measure along one line twice.`;
     return problem === 'missing'
-      ? `${rows} are planned: add the missing ones, or say that they stay open.`
+      ? `${rows} planned: add the missing ones, or say that they stay open.`
       : `${rows}: a direction is missing, so it is not known whether all axes differ.`;
   },
   handedness: ({ sensor, point, directions, problem }) => {

@@ -17,10 +17,10 @@ export const FRENCH_TOGETHER: RowsTogether = {
   'local axes': ({ channel, text, problem }) =>
     `Axes locaux « ${text} » de la voie ${channel} : ${AXES_PROBLEM[problem]}.`,
   'housing axes': ({ sensor, point, axes, number, housings, directions, problem }) => {
-    const rows = `${number} axes sur ${axes * housings} de ${sensor} au point ${point} (${directions.join(', ')})`;
+    const rows = `${number} ${number === 1 ? 'axe' : 'axes'} sur ${axes * housings} de ${sensor} au point ${point} (${directions.join(', ')})`;
     if (problem === 'twice') return `${rows} : un boîtier ne peut mesurer deux fois selon une même ligne.`;
     return problem === 'missing'
-      ? `${rows} sont prévus : ajouter ceux qui manquent, ou dire qu’ils restent libres.`
+      ? `${rows} prévus : ajouter ceux qui manquent, ou dire qu’ils restent libres.`
       : `${rows} : une direction manque, on ne sait donc pas si tous les axes diffèrent.`;
   },
   handedness: ({ sensor, point, directions, problem }) => {

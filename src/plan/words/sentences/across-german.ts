@@ -20,7 +20,7 @@ export const GERMAN_TOGETHER: RowsTogether = {
     const rows = `${number} von ${axes * housings} Achsen von ${sensor} an Punkt ${point} (${directions.join(', ')})`;
     if (problem === 'twice') return `${rows}: ein Gehäuse kann nicht zweimal auf einer Linie messen.`;
     return problem === 'missing'
-      ? `${rows} sind geplant: die fehlenden ergänzen oder sagen, dass sie offen bleiben.`
+      ? `${rows} geplant: die fehlenden ergänzen oder sagen, dass sie offen bleiben.`
       : `${rows}: eine Richtung fehlt, daher ist nicht bekannt, ob alle Achsen verschieden sind.`;
   },
   handedness: ({ sensor, point, directions, problem }) => {

@@ -8,6 +8,7 @@ const PHRASES: InLanguages<readonly (readonly [ours: string, said: string])[]> =
   de: [
     [DEFAULT_ORIGIN, 'Vorgabe'],
     [ROW_ORIGIN, 'diese Zeile'],
+    ['this plan', 'dieser Plan'],
     ['; no purpose given, ', '; kein Zweck genannt, '],
     ['a third of what ', 'ein Drittel dessen, was '],
     [' holds; common practice, no source', ' hält; übliche Praxis, ohne Quelle'],
@@ -16,6 +17,7 @@ const PHRASES: InLanguages<readonly (readonly [ours: string, said: string])[]> =
   fr: [
     [DEFAULT_ORIGIN, 'par défaut'],
     [ROW_ORIGIN, 'cette ligne'],
+    ['this plan', 'ce plan'],
     ['; no purpose given, ', ' ; aucun but indiqué, '],
     ['a third of what ', 'le tiers de ce que '],
     [' holds; common practice, no source', ' tient ; pratique courante, sans source'],
