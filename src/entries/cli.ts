@@ -7,7 +7,7 @@ import { COMPARE_OPTIONS, compareCommand, type CompareValues } from './cli/compa
 import { evalCommand } from './cli/eval-command';
 import { EXPORT_OPTIONS, exportCommand, type ExportValues } from './cli/export-command';
 import { functionsCommand } from './cli/functions-command';
-import { LIST_OPTIONS, listsTyped } from './cli/lists-option';
+import { LIST_OPTIONS, openTyped } from './cli/lists-option';
 import { SHARE_OPTIONS, shareCommand, type ShareValues } from './cli/share-command';
 import { TAKE_BACK_OPTIONS, takeBackCommand, type TakeBackValues } from './cli/take-back-command';
 import { CommandProblem, STATUS, usageProblem } from './cli/status';
@@ -15,6 +15,7 @@ import { languageTyped, paperTyped } from './cli/typed-options';
 import { templateCommand } from './cli/template-command';
 import { processIo, type Io } from './cli/terminal';
 import { USAGE } from './cli/usage';
+import type { OpenOptions } from './cli/workbook-plan';
 
 export { processIo };
 
@@ -77,7 +78,7 @@ const checkTyped = (
   paths: readonly string[],
   text: (key: string) => string | undefined,
   isOn: (key: string) => boolean,
-  lists: readonly string[] | undefined,
+  open: OpenOptions,
 ): CheckOptions => ({
   paths,
   output: text('output'),
@@ -86,7 +87,7 @@ const checkTyped = (
   json: isOn('json'),
   report: text('report'),
   mapping: text('mapping'),
-  lists,
+  open,
   language: languageTyped(text('language')),
   paper: paperTyped(text('paper')),
   planNotes: isOn('plan-notes'),
@@ -131,9 +132,9 @@ const run = async (argv: readonly string[], io: Io): Promise<number> => {
   const isOn = (key: string) => (values as Record<string, unknown>)[key] === true;
   switch (command as Exclude<Command, 'eval'>) {
     case 'check':
-      return checkCommand(checkTyped(positionals, text, isOn, listsTyped(values)), io);
+      return checkCommand(checkTyped(positionals, text, isOn, openTyped(values)), io);
     case 'assign':
-      return assignCommand(assignTyped(positionals, text, isOn, listsTyped(values)), io);
+      return assignCommand(assignTyped(positionals, text, isOn, openTyped(values)), io);
     case 'choose':
       return chooseCommand(positionals, values as ChooseValues, io);
     case 'compare':

@@ -1,3 +1,4 @@
+import { nearestName } from '../core/text/nearest';
 import type { ReadingOptions } from '../core/text/quantity';
 import { fieldByKey, type TableName } from './fields';
 import { limitsOf } from './limits-table';
@@ -113,6 +114,19 @@ interface Lists {
 const PARTS = ['sensor', 'mount', 'cable', 'input'] as const;
 const TABLE_OF = { sensor: 'sensors', mount: 'mounts', cable: 'cables', input: 'inputs' } as const;
 
+/** The nearest name, where a typing error alone is between them. */
+const expectedName = (
+  part: (typeof PARTS)[number],
+  typed: string,
+  list: ReadonlyMap<string, { readonly name: string }>,
+): string => {
+  const near = nearestName(
+    typed,
+    [...list.values()].map(({ name }) => name),
+  );
+  return `a name from ${TABLE_OF[part]}${near === undefined ? '' : ` (did you mean "${near}"?)`}`;
+};
+
 const channelOf = (row: RowReading, lists: Lists, report: Report): Channel => {
   const named: Partial<Record<(typeof PARTS)[number], string>> = {};
   const parts: Record<string, unknown> = {};
@@ -121,7 +135,7 @@ const channelOf = (row: RowReading, lists: Lists, report: Report): Channel => {
     if (name === undefined) continue;
     named[part] = name;
     parts[part] = lists[part].get(joinName(name));
-    if (parts[part] === undefined) report('channels', row, part, name, `a name from ${TABLE_OF[part]}`);
+    if (parts[part] === undefined) report('channels', row, part, name, expectedName(part, name, lists[part]));
   }
   const text = (key: string) => row.values[key] as string | undefined;
   const date = (key: string) => row.values[key] as number | undefined;

@@ -145,7 +145,8 @@ const splitTrailingUnit = (text: string): [string, ReturnType<typeof readUnit>] 
       ];
   }
   const last = pieces.at(-1) ?? '';
-  const slash = last.search(/[/,]/);
+  // A slash inside brackets belongs to the unit in them.
+  const slash = /^[[(]/.test(last) ? -1 : last.search(/[/,]/);
   const tail = slash > 0 && !isUnit(last) ? readUnit(last.slice(slash + 1)) : undefined;
   return tail?.unitText === undefined
     ? [text, undefined]

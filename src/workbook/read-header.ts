@@ -57,9 +57,13 @@ const cellsBelow = (header: HeaderCandidate): readonly (readonly Cell[])[] => {
     const { cells, headerRow, headerRows, lastRow } = header;
     const first = headerRow + headerRows;
     const end = Math.min(cells.endRow, (lastRow ?? Infinity) + 1, first + EVIDENCE_ROWS);
-    columns = [...header.headings.keys()].map((column) =>
-      Array.from({ length: Math.max(0, end - first) }, (_, i) => cells.at(first + i, column)),
+    const places = [...header.headings.keys()];
+    // A text alone in its row is a caption between the rows and says nothing of its column.
+    const isItem = Array.from(
+      { length: Math.max(0, end - first) },
+      (_, i) => places.length < 2 || places.filter((column) => cells.at(first + i, column) !== null).length > 1,
     );
+    columns = places.map((column) => isItem.map((is, i) => (is ? cells.at(first + i, column) : null)));
     columnsBelow.set(header, columns);
   }
   return columns;

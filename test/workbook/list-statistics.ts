@@ -12,7 +12,7 @@ import { recognise, type SheetToRead } from '../../src/workbook/recognise';
 import { SheetCells } from '../../src/workbook/sheet-cells';
 import type { RecognisedTable } from '../../src/workbook/tables';
 
-const FOLDER = join(__dirname, '../fixtures/lists');
+const FOLDER = join(process.cwd(), 'test/fixtures/lists');
 
 interface ListTruth {
   readonly tables: readonly {

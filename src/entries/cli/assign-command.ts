@@ -24,7 +24,7 @@ import { parseJson } from './json-file';
 import { readMappingFile } from './mapping-file';
 import { CommandProblem, STATUS, statusOfVerdict, usageProblem } from './status';
 import { Pen, Progress, type Io } from './terminal';
-import { FUNCTION_NAMES, openPlan, type WorkbookPlan } from './workbook-plan';
+import { FUNCTION_NAMES, openPlan, type OpenOptions, type WorkbookPlan } from './workbook-plan';
 import { isCheckedCopy, writePlan } from './write-plan';
 
 export interface AssignCommandOptions extends AssignTyped {
@@ -33,7 +33,7 @@ export interface AssignCommandOptions extends AssignTyped {
   readonly parts: boolean;
   readonly json: boolean;
   readonly mapping?: string;
-  readonly lists?: readonly string[];
+  readonly open?: OpenOptions;
 }
 
 /** The options by the names that are typed. */
@@ -41,10 +41,10 @@ export const assignTyped = (
   paths: readonly string[],
   text: (key: string) => string | undefined,
   isOn: (key: string) => boolean,
-  lists?: readonly string[],
+  open?: OpenOptions,
 ): AssignCommandOptions => ({
   paths,
-  lists,
+  open,
   output: text('output'),
   spare: text('spare'),
   pinned: text('pinned'),
@@ -146,10 +146,10 @@ export const assignCommand = async (options: AssignCommandOptions, io: Io): Prom
       done.push(...misreads.map((misread) => describeMisread(misread)));
       assignment = await assignChannels(plan.channels, stockOf(plan), plan.limits, nodeSolver, watched);
     } else {
-      const plan = await openPlan(path, mapping, { lists: options.lists });
+      const plan = await openPlan(path, mapping, options.open);
       const found = await assignPlan(plan.judged, watched, nodeSolver);
       assignment = found;
-      done.push(...plan.judged.unread.map(({ text }) => text));
+      done.push(...(plan.stocked ?? []), ...plan.judged.unread.map(({ text }) => text));
       if (output !== undefined && found.status === 'solved') done.push(...(await writeCopy(plan, found, output, options.parts, mapping, asked.language))); // prettier-ignore
     }
     progress.done();

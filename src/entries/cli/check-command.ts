@@ -17,7 +17,7 @@ import { reportFile } from './report-file';
 import { CommandProblem, STATUS, statusOfVerdict, usageProblem } from './status';
 import { Pen, Progress, type Io } from './terminal';
 import { textReport } from './text-report';
-import { checksOf, FUNCTION_NAMES, listNames, notesOf, openPlan, placeOfRow } from './workbook-plan';
+import { checksOf, FUNCTION_NAMES, listNames, notesOf, openPlan, placeOfRow, type OpenOptions } from './workbook-plan';
 import { isCheckedCopy, writePlan } from './write-plan';
 import { writeWhole } from './write-file';
 
@@ -30,7 +30,7 @@ export interface CheckOptions {
   readonly json: boolean;
   readonly report?: string;
   readonly mapping?: string;
-  readonly lists?: readonly string[];
+  readonly open?: OpenOptions;
   /** Of the report, the notes and the summary sheet. */
   readonly language: Language;
   readonly paper: Paper;
@@ -85,11 +85,11 @@ const refuseForeign = async (target: string, input: string): Promise<void> => {
 
 const checkWorkbook = async (
   { path, target }: Job,
-  { inPlace, asValues, language, sheets, planNotes, lists }: CheckOptions,
+  { inPlace, asValues, language, sheets, planNotes, open }: CheckOptions,
   mapping?: Mapping,
 ): Promise<PlanReport> => {
-  const plan = await openPlan(path, mapping, { lists });
-  const done: string[] = [];
+  const plan = await openPlan(path, mapping, open);
+  const done: string[] = [...(plan.stocked ?? [])];
   if (target !== undefined) {
     if (!inPlace) await refuseForeign(target, path);
     else if (plan.file.isShared)

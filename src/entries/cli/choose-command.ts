@@ -12,7 +12,7 @@ import { HostProblem } from '../../workbook/port';
 import { chooseJson, chooseReport, type Choice, type ChooseReport } from './choose-report';
 import { kindOf } from './find-plans';
 import { parseJson } from './json-file';
-import { LIST_OPTIONS, listsTyped } from './lists-option';
+import { LIST_OPTIONS, openTyped } from './lists-option';
 import { readMappingFile } from './mapping-file';
 import { CommandProblem, statusOfVerdict, usageProblem } from './status';
 import { Pen, Progress, type Io } from './terminal';
@@ -50,6 +50,8 @@ const orderOf = (typed: string | undefined): CandidateOrder => {
 interface Opened {
   readonly plan: Plan;
   readonly unread: readonly string[];
+  /** How a sensor list was laid out. */
+  readonly notes?: readonly string[];
 }
 
 const open = async (path: string, mappingFile: string | undefined, options: OpenOptions): Promise<Opened> => {
@@ -58,11 +60,11 @@ const open = async (path: string, mappingFile: string | undefined, options: Open
     return { plan, unread: misreads.map((misread) => describeMisread(misread)) };
   }
   const mapping = mappingFile === undefined ? undefined : await readMappingFile(mappingFile);
-  const { judged } = await openPlan(path, mapping, options).catch((error: unknown) => {
+  const { judged, stocked = [] } = await openPlan(path, mapping, options).catch((error: unknown) => {
     if (error instanceof HostProblem) throw new CommandProblem(`${path}: ${error.message}`);
     throw error;
   });
-  return { plan: judged.plan, unread: judged.unread.map(({ text }) => text) };
+  return { plan: judged.plan, unread: judged.unread.map(({ text }) => text), notes: stocked };
 };
 
 /** The channels that are asked for; a name that the plan does not have is told instead of being left out. */
@@ -94,7 +96,7 @@ export const chooseCommand = async (paths: readonly string[], values: ChooseValu
   const top = topOf(text('top'));
   const order = orderOf(text('order'));
   const free = values['free'] === true ? PARTS : [];
-  const { plan, unread } = await open(path, text('mapping'), { lists: listsTyped(values) });
+  const { plan, unread, notes = [] } = await open(path, text('mapping'), openTyped(values));
   const channels = selected(plan, path, values['channel'] as readonly string[] | undefined, text('group'));
   const stock = stockOf(plan);
   if (stock.sensors.length === 0) throw new CommandProblem(`${path}: no sensor list was found, or it has no rows.`);
@@ -109,6 +111,7 @@ export const chooseCommand = async (paths: readonly string[], values: ChooseValu
     return { channels: own, candidates, ways: isOpen ? waysOut(demand.channel, stock, limits, { free }) : undefined };
   });
   progress.done();
+  for (const line of notes) io.error(`${line}\n`);
   const report: ChooseReport = { path, choices, limits, unread, top, language };
   if (values['json'] === true) {
     io.out(`${JSON.stringify(chooseJson(report), null, 1)}\n`);

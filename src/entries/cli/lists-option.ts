@@ -1,6 +1,7 @@
 import { channelSheets } from '../../workbook/channel-lists';
 import { recognise, type SheetToRead } from '../../workbook/recognise';
 import type { Mapping } from '../../workbook/tables';
+import type { OpenOptions } from './workbook-plan';
 import { usageProblem } from './status';
 
 /** Options of every command that opens a workbook with a plan. */
@@ -8,17 +9,24 @@ export const LIST_OPTIONS = {
   /** A sheet of the channel list; given again for each. */
   list: { type: 'string', multiple: true },
   lists: { type: 'string' },
+  stock: { type: 'string' },
 } as const;
 
 const EVERY = 'all';
 
 /** What was typed: names of sheets, "all", or nothing. */
-export const listsTyped = (values: Readonly<Record<string, unknown>>): readonly string[] | undefined => {
+const listsTyped = (values: Readonly<Record<string, unknown>>): readonly string[] | undefined => {
   const { list, lists } = values as { readonly list?: readonly string[]; readonly lists?: string };
   if (lists !== undefined && lists !== EVERY) throw usageProblem(`--lists ${lists}: expected "${EVERY}".`);
   if (lists !== undefined && list !== undefined) throw usageProblem('--list and --lists cannot be asked together.');
   return lists === EVERY ? [EVERY] : list;
 };
+
+/** How the plan is to be opened, as typed. */
+export const openTyped = (values: Readonly<Record<string, unknown>>): OpenOptions => ({
+  lists: listsTyped(values),
+  stock: values['stock'] as string | undefined,
+});
 
 /** The mapping with exactly these sheets as parts of the channel list. */
 export const mappingWithLists = (

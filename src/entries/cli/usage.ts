@@ -12,11 +12,13 @@ export const USAGE = `channelwright: plan vibration measurement channels and pro
       --plan-notes               fill the sheet of notes: assumptions taken, readings made, revision; your lines stay
       --mapping FILE             say which column holds what, as JSON
       --list SHEET               a sheet of the channel list (again for each that it is spread over); --lists all: every one
+      --stock FILE               take the sensors from FILE, or from this sheet of the plan, in any shape: they are laid out
+                                 on a sheet of their own, which the written workbook keeps
   channelwright choose PLAN      rank the sensor list of one plan for its channels; where nothing fits, say what would help
       --channel NAME             only this channel (may be given again); --group PART: only this structure part
       --top N                    how many types to show (5); --order margin, mass or stock
       --free                     let mounts, cables and inputs change that the rows name
-      --language LANG, --json, --mapping FILE, --list SHEET, --lists all
+      --language LANG, --json, --mapping FILE, --list SHEET, --lists all, --stock FILE
   channelwright assign PLAN      give the channels of one plan sensors from its sensor list, proven to be the best choice
       -o, --output OUT           write a copy with the sensors filled in, and check it; --parts: mounts, cables, inputs too
       --allow-warn               take types whose verdict is WARN where none PASSes; --allow-incomplete likewise
@@ -26,7 +28,7 @@ export const USAGE = `channelwright: plan vibration measurement channels and pro
       --inputs "IEPE 24, charge 8"   input channels there are; IEPE+voltage for inputs that take either
       --test-end 2027-03-31      leave out types whose calibration is not known to last that long
       --time 60                  seconds for the search; then the best so far is given, with how far off it may be
-      --language LANG, --json, --mapping FILE, --list SHEET, --lists all
+      --language LANG, --json, --mapping FILE, --list SHEET, --lists all, --stock FILE
   channelwright compare OLD NEW  tell what changed between two revisions of a plan: channels, verdicts and why, lists, limits
       --no-renames               take a channel with another name for another channel, though its point is the same
       --report FILE.md           write it to FILE as well, as Markdown

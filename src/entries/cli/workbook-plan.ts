@@ -16,11 +16,13 @@ import { personsNotes } from '../../workbook/plan-notes/persons-notes';
 import { NOTES_SETTING } from '../../workbook/plan-notes/record';
 import { isNotesSheet, NO_NOTES, type PlanNotes } from '../../workbook/report/plan-notes';
 import type { PlanTables } from '../../workbook/row-sources';
+import { withStockSheet } from '../../workbook/stock/read-stock';
 import { MAPPING_SETTING } from '../../workbook/session';
 import { SESSION_WORDS } from '../../workbook/words';
 import type { Mapping } from '../../workbook/tables';
 import { mappingWithLists } from './lists-option';
 import { CommandProblem } from './status';
+import { withStock } from './stock-option';
 
 /** A workbook on disk with the plan that was found in it. */
 export interface WorkbookPlan {
@@ -33,11 +35,15 @@ export interface WorkbookPlan {
   readonly advice: readonly string[];
   /** How the columns and lists were said to be read, where that is to be kept in the workbook. */
   readonly said?: Mapping;
+  /** How a sensor list was laid out for it. */
+  readonly stocked?: readonly string[];
 }
 
 export interface OpenOptions {
   /** Sheets that the channel list is spread over, or "all" that have one. */
   readonly lists?: readonly string[];
+  /** A workbook, or a sheet of the plan's, with the sensors to look up. */
+  readonly stock?: string;
 }
 
 export const FUNCTION_NAMES = FUNCTIONS.map(({ name }) => name);
@@ -87,8 +93,15 @@ const adviceFor = (places: readonly CellPlace[], outcome: string): string => {
 export const openPlan = async (
   path: string,
   mapping: Mapping | undefined,
-  options: OpenOptions = {},
-): Promise<WorkbookPlan> => planIn(path, await openFile(path, FUNCTION_NAMES), mapping, options);
+  { stock, ...options }: OpenOptions = {},
+): Promise<WorkbookPlan> => {
+  const file = await openFile(path, FUNCTION_NAMES);
+  if (stock === undefined) return planIn(path, file, mapping, options);
+  const { file: stocked, told } = await withStock(path, file, stock, FUNCTION_NAMES);
+  const kept = withStockSheet(mapping ?? parseMapping(file.getSetting(MAPPING_SETTING)));
+  const plan = planIn(path, stocked, kept, options);
+  return { ...plan, said: plan.said ?? kept, stocked: told };
+};
 
 export const planIn = (
   path: string,
@@ -103,9 +116,9 @@ export const planIn = (
     return known;
   };
   const sheets = file.sheets.map((info) => ({ info, content: contentOf(info.name) }));
-  const before = mapping ?? parseMapping(file.getSetting(MAPPING_SETTING));
-  const said = lists && mappingWithLists(path, sheets, before, lists);
-  const found = recognise(sheets, { mapping: said ?? before });
+  const kept = mapping ?? parseMapping(file.getSetting(MAPPING_SETTING));
+  const said = lists && mappingWithLists(path, sheets, kept, lists);
+  const found = recognise(sheets, { mapping: said ?? kept });
   const { channels, limits } = found;
   if (!channels) throw new CommandProblem(`${path}: ${SESSION_WORDS.en.noList}`);
   for (const { sheet, headerRow, headerRows, firstRow, lastRow } of channelLists(found)) {

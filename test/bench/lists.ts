@@ -1,0 +1,31 @@
+import { allLists, type ListResult } from '../workbook/list-statistics';
+
+const GROUPS: readonly (readonly [name: string, sign: RegExp])[] = [
+  ['English', /^\d+-en-/],
+  ['German', /^\d+-de-/],
+  ['French', /^\d+-fr-/],
+  ['Spanish', /^\d+-es-/],
+  ['Italian', /^\d+-it-/],
+  ['with traps', /^trap-/],
+];
+const sum = (results: readonly ListResult[], count: (result: ListResult) => number): number =>
+  results.reduce((total, result) => total + count(result), 0);
+
+/** How the fields of the family of channel lists are read: right, asked, not found, and wrong without a question. */
+export const run = async (): Promise<void> => {
+  const all = await allLists();
+  const rows = [...GROUPS, ['all', /./] as const].map(([name, sign]) => {
+    const own = all.filter((result) => sign.test(result.name));
+    const counts = [
+      own.length,
+      sum(own, ({ fields }) => fields),
+      sum(own, ({ right }) => right),
+      sum(own, ({ asked }) => asked.length),
+      sum(own, ({ missing }) => missing.length),
+      sum(own, ({ wrong }) => wrong.length),
+    ];
+    return `| ${[name, ...counts].join(' | ')} |`;
+  });
+  const head = ['', 'lists', 'fields', 'right', 'asked', 'not found', 'wrong without a question'];
+  process.stdout.write(`| ${head.join(' | ')} |\n|${head.map(() => '---|').join('')}\n${rows.join('\n')}\n`);
+};

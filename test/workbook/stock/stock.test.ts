@@ -1,0 +1,94 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import truth from '../../fixtures/lists/stock-truth.json';
+import { nodeCodec } from '../../../src/adapters/xlsx/codec-node';
+import { openWorkbook } from '../../../src/adapters/xlsx/workbook-file';
+import { nearestName } from '../../../src/core/text/nearest';
+import { planFromTables } from '../../../src/plan/from-tables';
+import { recognise } from '../../../src/workbook/recognise';
+import { SheetCells } from '../../../src/workbook/sheet-cells';
+import { readStock } from '../../../src/workbook/stock/read-stock';
+import { STOCK_HEADER, STOCK_SHEET, stockCells } from '../../../src/workbook/stock/stock-sheet';
+
+// Lists that LibreOffice wrote, in the shapes that stores keep them; their truth is written beside them by the same script.
+const stockIn = (name: string) => {
+  const bytes = new Uint8Array(readFileSync(join(__dirname, '../../fixtures/lists/stock', `${name}.xlsx`)));
+  const file = openWorkbook(bytes, { codec: nodeCodec, functionNames: [] });
+  return readStock(
+    file.sheets.map((info) => ({ info, content: file.readSheet(info.name) })),
+    undefined,
+    'en',
+  )!;
+};
+
+/** The laid out sheet, read again as any sensor list is. */
+const readBack = (name: string) => {
+  const { cells } = stockCells(stockIn(name), name, 'en');
+  const content = {
+    sheet: STOCK_SHEET,
+    row: 0,
+    column: 0,
+    values: cells,
+    formulas: cells.map((line) => line.map(() => '')),
+    tables: [],
+    merged: [],
+    hiddenRows: [],
+  };
+  const found = recognise([{ info: { name: STOCK_SHEET, active: true, visible: true }, content }], {
+    mapping: { sensors: { sheet: STOCK_SHEET, headerRow: STOCK_HEADER } },
+  }).sensors!;
+  const at = new SheetCells(content);
+  const rows = Array.from({ length: found.lastRow - found.firstRow + 1 }, (_, i) =>
+    cells[0]!.map((_, column) => at.at(found.firstRow + i, column)),
+  );
+  return planFromTables([{ name: 'sensors', columns: found.columns, rows, at: rows.map((_, i) => i) }]);
+};
+
+const near = (read: unknown, expected: unknown): void => {
+  if (typeof expected === 'number')
+    expect(Math.abs((read as number) - expected)).toBeLessThan(1e-8 * Math.max(1e-6, Math.abs(expected))); // prettier-ignore
+  else if (typeof expected === 'object' && expected !== null) {
+    for (const axis of ['x', 'y'] as const)
+      (expected as Record<string, number[]>)[axis]!.forEach((value, i) => near((read as Record<string, number[]>)[axis]![i], value)); // prettier-ignore
+  } else expect(read).toEqual(expected);
+};
+
+describe('sensor lists as stores keep them', () => {
+  it.each(Object.keys(truth))('%s is laid out to types that read back to the same values', (name) => {
+    const { plan, misreads } = readBack(name);
+    expect(misreads).toEqual([]);
+    const expected = (truth as Record<string, Record<string, Record<string, unknown>>>)[name]!;
+    expect([...plan.sensors.keys()].sort()).toEqual(Object.keys(expected).sort());
+    for (const [type, values] of Object.entries(expected))
+      for (const [key, value] of Object.entries(values))
+        near((plan.sensors.get(type) as unknown as Record<string, unknown>)[key], value);
+  });
+
+  it('tells of every reading that is not plain', () => {
+    const said = (name: string) => stockIn(name).notices.join('\n');
+    expect(said('turned')).toContain('properties in rows');
+    expect(said('by-serial')).toContain('6 rows of the sensor list make 3 types');
+    expect(said('by-serial')).toMatch(/Ce-50 light: Sensitivity differs between its pieces \(50 mV\/g … 51 mV\/g\)/);
+    expect(said('deviation-columns')).toContain('4 columns of temperatures');
+    expect(said('stated-deviation')).toContain('"±5 % at 50 °C" is taken as an unsigned coefficient');
+    expect(said('full-scale-volts')).toContain('over the sensitivity');
+    expect(said('conflict')).toMatch(/Mass differs between its pieces \(2.1 gram … 2.4 gram\)/);
+    expect(stockIn('by-type-metric').notices).toEqual([]);
+  });
+
+  it('keeps the serial numbers of a type in one cell', () => {
+    expect(stockIn('by-serial').types[0]!.serials).toEqual(['SN107', 'SN114', 'SN121']);
+  });
+});
+
+describe('the name that was meant', () => {
+  const names = ['Ce-100 general', 'Ce-100 triax', 'Qz-10 shear', 'Ce-50'];
+  it('is one typing error away', () => {
+    expect(nearestName('Ce-100 genral', names)).toBe('Ce-100 general');
+    expect(nearestName('qz10 shaer', names)).toBe('Qz-10 shear');
+  });
+  it('is not offered when none is near, or two are as near', () => {
+    expect(nearestName('Si-2 bridge', names)).toBeUndefined();
+    expect(nearestName('Ce-60', ['Ce-50', 'Ce-61', 'Ce-70'])).toBeUndefined();
+  });
+});
