@@ -22,6 +22,9 @@ const workbookName = (): string | undefined => {
   }
 };
 
+const readPlanFile = async (bytes: Uint8Array) =>
+  (await import(/* webpackChunkName: "other-files" */ './read-plan-file')).readPlanFile(bytes);
+
 const start = async () => {
   // Without Office.js the page keeps its plain text, which says what to do.
   if (typeof Office === 'undefined') return say('Office.js was not loaded.');
@@ -34,7 +37,12 @@ const start = async () => {
   const language = languageOf(Office.context.displayLanguage);
   document.documentElement.lang = language;
   const solver = new BrowserSolver();
-  mountPane(pane, officeSpreadsheet(excelHost()), language, { planName: workbookName, savesFiles: 'perhaps', solver });
+  mountPane(pane, officeSpreadsheet(excelHost()), language, {
+    planName: workbookName,
+    savesFiles: 'perhaps',
+    solver,
+    readPlanFile,
+  });
 };
 
 void start();

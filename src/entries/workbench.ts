@@ -22,6 +22,8 @@ const loadGrid = () => import(/* webpackChunkName: "grid" */ './workbench/grid')
 /** English help is better than no spreadsheet. */
 const loadHelp = () => loadWording(LANGUAGE).catch(() => ENGLISH);
 
+const PAGE = { planName: () => element('file-name').textContent ?? undefined, savesFiles: 'yes' } as const;
+
 const start = async () => {
   const [help, { createGrid, describeSelection, EmbeddedSpreadsheet, FileProblem, focusGrid, ...grid }] =
     await Promise.all([loadHelp(), loadGrid()]);
@@ -29,8 +31,6 @@ const start = async () => {
   const spreadsheet = new EmbeddedSpreadsheet(host);
   const saving = new grid.Saving(host, spreadsheet);
   let pane: ReturnType<typeof grid.mountPane> | undefined;
-
-  const planName = () => element('file-name').textContent ?? undefined;
 
   const open = async (bytes: Uint8Array, title: string) => {
     showMessage('');
@@ -44,8 +44,8 @@ const start = async () => {
       document.title = `${title} – Channelwright workbench`;
       if (pane) await pane.refresh();
       else {
-        const solver = new grid.BrowserSolver();
-        pane = grid.mountPane(element('pane'), spreadsheet, LANGUAGE, { planName, savesFiles: 'yes', solver });
+        const [solver, { readPlanFile }] = [new grid.BrowserSolver(), grid];
+        pane = grid.mountPane(element('pane'), spreadsheet, LANGUAGE, { ...PAGE, solver, readPlanFile });
       }
     } catch (problem) {
       if (!(problem instanceof FileProblem)) console.error(problem);

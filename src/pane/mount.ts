@@ -6,11 +6,13 @@ import { keepFrenchSpaces, keepingFocus, replaceContent } from './dom';
 import { assignPart, type AssignPart } from './choosing/assign-part';
 import { PaneState } from './pane-state';
 import { PapersState } from './papers/papers-state';
+import { revisionsWith } from './revisions/revisions-state';
 import { remedies, RUNNING, type Remedies } from './remedies';
 import { sections } from './sections';
 import { PLAIN_SURROUNDINGS, type Surroundings } from './surroundings';
 import './pane.css';
 import './papers/papers.css';
+import './revisions/revisions.css';
 
 export interface MountedPane {
   /** Reads the workbook again, for hosts that have just opened another one. */
@@ -56,6 +58,7 @@ export const mountPane = (
   const session = new PlanSession(written, language);
   const state = new PaneState(session, language, draw, drawProgress);
   state.papers = new PapersState(written, session, language, surroundings, state, draw);
+  state.revisions = revisionsWith(surroundings.readPlanFile, written, session, state, draw);
   const assign = surroundings.solver && assignPart(state, written, surroundings.solver);
 
   const follow = () => {

@@ -6,6 +6,7 @@ import { editsForCandidate } from '../workbook/choosing/use-candidate';
 import type { PlanSession } from '../workbook/session';
 import { ChooseState } from './choosing/choose-state';
 import type { PapersState } from './papers/papers-state';
+import type { RevisionsState } from './revisions/revisions-state';
 import { TryState, type Trial } from './choosing/try-state';
 import { PLOT_WIDTH } from './plot-view';
 import { PANE_WORDS, type PaneWords } from './words';
@@ -31,6 +32,8 @@ export class PaneState {
   detail?: RowDetail;
   /** Report, notes and saved corrections; wired where the pane is mounted. */
   papers?: PapersState;
+  /** Comparing with other files; absent where none can be read. */
+  revisions?: RevisionsState;
   /** Choosing a sensor for the open row. */
   choosing?: ChooseState;
   /** Changes that are tried before they are written. */
@@ -61,6 +64,7 @@ export class PaneState {
     this.openRow = undefined;
     this.choosing = undefined;
     this.papers?.reset();
+    this.revisions?.reset();
     this.trying.drop();
     this.opened.clear();
     this.pages = 1;

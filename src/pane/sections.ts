@@ -9,6 +9,7 @@ import { noticesView } from './notices-view';
 import type { PaneState } from './pane-state';
 import { mappingView, papersView } from './papers/papers-view';
 import { READINGS_TITLE } from './readings-words';
+import { revisionsView } from './revisions/revisions-view';
 import { rowListView } from './row-list';
 import { tryViews } from './choosing/try-view';
 import { TRY_WORDS } from './choosing/try-words';
@@ -147,6 +148,12 @@ const papersSection = (state: PaneState): HTMLElement | null => {
   return folded(state, 'papers', title, note, () => papersView(papers, view?.tables !== undefined));
 };
 
+const revisionsSection = (state: PaneState): HTMLElement | null => {
+  const { revisions, view } = state;
+  if (!revisions || !view?.tables) return null;
+  return folded(state, 'revisions', revisions.words.title, revisions.words.note, () => revisionsView(revisions));
+};
+
 /** The pane from top to bottom. */
 export const sections = (state: PaneState): (HTMLElement | null)[] => {
   const { words, language } = state;
@@ -160,6 +167,7 @@ export const sections = (state: PaneState): (HTMLElement | null)[] => {
     results ? noticesSection(state, 'across', words.across, across) : null,
     columnsSection(state),
     papersSection(state),
+    revisionsSection(state),
     cautions.length > 0
       ? folded(state, 'cautions', words.cautions, state.count(cautions.length), () => cautions.map(cautionView))
       : null,

@@ -1,4 +1,5 @@
 import type { PaneSolver } from './choosing/assign-state';
+import type { ReadPlanFile } from './revisions/revisions-state';
 
 /** What the pane has to know of the program around it, beyond the spreadsheet. */
 export interface Surroundings {
@@ -8,5 +9,7 @@ export interface Surroundings {
   readonly savesFiles: 'yes' | 'perhaps';
   /** Without one the pane assigns nothing. */
   readonly solver?: PaneSolver;
+  /** Without it the pane compares with no other file. */
+  readonly readPlanFile?: ReadPlanFile;
 }
 export const PLAIN_SURROUNDINGS: Surroundings = { planName: () => undefined, savesFiles: 'yes' };

@@ -72,12 +72,12 @@ const opened = async (path: string, mapping: Mapping | undefined): Promise<Workb
 };
 
 /** A copy is read by the headings of the plan. */
-const openedCopy = async (path: string, { tables }: WorkbookPlan): Promise<WorkbookSource> => {
+const openedCopy = async (path: string, plan: WorkbookPlan): Promise<WorkbookSource> => {
   if (kindOf(path) === 'json') throw usageProblem(`${path}: take-back reads workbooks; a JSON plan has no cells.`);
   const file = await openFile(path, FUNCTION_NAMES).catch((error: unknown) => Promise.reject(asProblem(error, path)));
   const sheets = file.sheets.map(({ name }) => file.readSheet(name, { formulaTexts: false }));
-  const copy = copySource(tables, sheets);
-  if (!copy) throw new CommandProblem(`${path}: no sheet has the headings of the plan's channel list; they must stay as they are.`); // prettier-ignore
+  const copy = copySource(plan, sheets);
+  if (!copy) throw new CommandProblem(`${path}: no sheet has the headings and channels of the plan's list; headings must stay as they are.`); // prettier-ignore
   return copy;
 };
 

@@ -8,4 +8,5 @@ export { endEditing } from '../../adapters/embedded/grid-facts';
 export { EmbeddedSpreadsheet } from '../../adapters/embedded/spreadsheet';
 export { BrowserSolver } from '../../adapters/solver/browser-solver';
 export { mountPane } from '../../pane/mount';
+export { readPlanFile } from '../read-plan-file';
 export { Saving } from './save';

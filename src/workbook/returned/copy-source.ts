@@ -1,3 +1,4 @@
+import { matchChannels } from '../../plan/compare-match';
 import { joinName } from '../../plan/from-tables';
 import { TABLES, type TableName } from '../../plan/fields';
 import { NAME_FIELDS, type WorkbookSource } from '../compare/compared-plan';
@@ -6,7 +7,6 @@ import { headingsOver } from '../header-rows';
 import { isOwnHeading } from '../own-columns';
 import { judgePlan } from '../plan-of';
 import type { SheetContent } from '../port';
-import type { RecognisedTables } from '../recognise';
 import { SheetCells } from '../sheet-cells';
 import { tableExtent } from '../table-extent';
 import type { ColumnUse, RecognisedTable } from '../tables';
@@ -26,9 +26,12 @@ const LEAST_SHARED: Readonly<Record<'named' | 'nameless', number>> = { named: 2,
 
 /**
  * Reads a copy by the headings of the plan it came from, wherever they stand now: columns may be missing or blank, and
- * headings of ours in another language are none of them. Undefined when the channel list is not there.
+ * headings of ours in another language are none of them. Undefined when the channel list, or every channel of it, is not there.
  */
-export const copySource = (tables: RecognisedTables, sheets: readonly SheetContent[]): WorkbookSource | undefined => {
+export const copySource = (
+  { tables, judged }: Pick<WorkbookSource, 'tables' | 'judged'>,
+  sheets: readonly SheetContent[],
+): WorkbookSource | undefined => {
   const all = sheets.map((content) => new SheetCells(content));
   const taken = new Set<string>();
   const found: Partial<Record<TableName, RecognisedTable>> = {};
@@ -47,7 +50,9 @@ export const copySource = (tables: RecognisedTables, sheets: readonly SheetConte
     if (!content) throw new Error(`no sheet ${sheet}`);
     return content;
   };
-  return { tables: found, contentOf, judged: judgePlan(found, contentOf) };
+  const copy = judgePlan(found, contentOf);
+  const { pairs } = matchChannels(judged.plan.channels, copy.plan.channels);
+  return pairs.length === 0 ? undefined : { tables: found, contentOf, judged: copy };
 };
 
 const placeOf = ({ cells, headerRow }: Found): string => `${headerRow} ${cells.content.sheet}`;
