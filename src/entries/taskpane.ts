@@ -3,8 +3,10 @@ import { excelHost } from '../adapters/office/host';
 import { officeSpreadsheet } from '../adapters/office/spreadsheet';
 import { BrowserSolver } from '../adapters/solver/browser-solver';
 import { officeTheme } from '../adapters/office/theme';
+import { givesFile, wholeFile } from '../adapters/office/whole-file';
 import { languageOf } from '../core/language';
 import { mountPane } from '../pane/mount';
+import type { Surroundings } from '../pane/surroundings';
 import { followTheme } from '../pane/theme';
 
 const say = (text: string) => {
@@ -24,6 +26,10 @@ const workbookName = (): string | undefined => {
 
 const readPlanFile = async (bytes: Uint8Array) =>
   (await import(/* webpackChunkName: "other-files" */ './read-plan-file')).readPlanFile(bytes);
+const shareCopy: Surroundings['shareCopy'] = async (choices, toldIn) => {
+  const { shareInPage } = await import(/* webpackChunkName: "share" */ './share-in-page');
+  return shareInPage(await wholeFile(), choices, toldIn);
+};
 
 const start = async () => {
   // Without Office.js the page keeps its plain text, which says what to do.
@@ -42,6 +48,7 @@ const start = async () => {
     savesFiles: 'perhaps',
     solver,
     readPlanFile,
+    ...(givesFile() && { shareCopy }),
   });
 };
 

@@ -9,6 +9,7 @@ import { nameGridButtons } from './workbench/labels';
 import { pageLanguage } from './workbench/page-language';
 import { letPaneResize } from './workbench/pane-size';
 import { letSave } from './workbench/save-button';
+import { shareFrom } from './workbench/share-hook';
 import { createSpeaker } from './workbench/speaker';
 import { showMessage, showWork } from './workbench/status';
 
@@ -45,7 +46,8 @@ const start = async () => {
       if (pane) await pane.refresh();
       else {
         const [solver, { readPlanFile }] = [new grid.BrowserSolver(), grid];
-        pane = grid.mountPane(element('pane'), spreadsheet, LANGUAGE, { ...PAGE, solver, readPlanFile });
+        const shareCopy = shareFrom(saving, () => grid.endEditing(host));
+        pane = grid.mountPane(element('pane'), spreadsheet, LANGUAGE, { ...PAGE, solver, readPlanFile, shareCopy });
       }
     } catch (problem) {
       if (!(problem instanceof FileProblem)) console.error(problem);

@@ -8,6 +8,7 @@ import { PaneState } from './pane-state';
 import { PapersState } from './papers/papers-state';
 import { revisionsWith } from './revisions/revisions-state';
 import { remedies, RUNNING, type Remedies } from './remedies';
+import { ShareState } from './share/share-state';
 import { sections } from './sections';
 import { PLAIN_SURROUNDINGS, type Surroundings } from './surroundings';
 import './pane.css';
@@ -60,13 +61,13 @@ export const mountPane = (
   state.papers = new PapersState(written, session, language, surroundings, state, draw);
   state.revisions = revisionsWith(surroundings.readPlanFile, written, session, state, draw);
   const assign = surroundings.solver && assignPart(state, written, surroundings.solver);
+  state.share = new ShareState(written, session, language, surroundings, state, draw);
 
   const follow = () => {
     clearTimeout(settle);
     settle = setTimeout(() => {
       if (disposed) return;
-      if (state.busy) follow();
-      else void state.follow();
+      void (state.busy ? follow() : state.follow());
     }, SETTLE_MS);
   };
   void spreadsheet.onChange(follow).then((stop) => {

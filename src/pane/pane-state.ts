@@ -7,6 +7,7 @@ import type { PlanSession } from '../workbook/session';
 import { ChooseState } from './choosing/choose-state';
 import type { PapersState } from './papers/papers-state';
 import type { RevisionsState } from './revisions/revisions-state';
+import type { ShareState } from './share/share-state';
 import { TryState, type Trial } from './choosing/try-state';
 import { PLOT_WIDTH } from './plot-view';
 import { PANE_WORDS, type PaneWords } from './words';
@@ -34,6 +35,7 @@ export class PaneState {
   papers?: PapersState;
   /** Comparing with other files; absent where none can be read. */
   revisions?: RevisionsState;
+  share?: ShareState;
   /** Choosing a sensor for the open row. */
   choosing?: ChooseState;
   /** Changes that are tried before they are written. */
@@ -65,6 +67,7 @@ export class PaneState {
     this.choosing = undefined;
     this.papers?.reset();
     this.revisions?.reset();
+    this.share?.reset();
     this.trying.drop();
     this.opened.clear();
     this.pages = 1;

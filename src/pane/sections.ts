@@ -10,6 +10,7 @@ import type { PaneState } from './pane-state';
 import { mappingView, papersView } from './papers/papers-view';
 import { READINGS_TITLE } from './readings-words';
 import { revisionsView } from './revisions/revisions-view';
+import { shareView } from './share/share-view';
 import { rowListView } from './row-list';
 import { tryViews } from './choosing/try-view';
 import { TRY_WORDS } from './choosing/try-words';
@@ -154,6 +155,13 @@ const revisionsSection = (state: PaneState): HTMLElement | null => {
   return folded(state, 'revisions', revisions.words.title, revisions.words.note, () => revisionsView(revisions));
 };
 
+const shareSection = (state: PaneState): HTMLElement | null => {
+  const { share, view } = state;
+  if (!share) return null;
+  const { title, note } = share.words;
+  return folded(state, 'share', title, note, () => shareView(share, view?.tables !== undefined));
+};
+
 /** The pane from top to bottom. */
 export const sections = (state: PaneState): (HTMLElement | null)[] => {
   const { words, language } = state;
@@ -168,6 +176,7 @@ export const sections = (state: PaneState): (HTMLElement | null)[] => {
     columnsSection(state),
     papersSection(state),
     revisionsSection(state),
+    shareSection(state),
     cautions.length > 0
       ? folded(state, 'cautions', words.cautions, state.count(cautions.length), () => cautions.map(cautionView))
       : null,

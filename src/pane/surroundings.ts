@@ -1,5 +1,7 @@
 import type { PaneSolver } from './choosing/assign-state';
 import type { ReadPlanFile } from './revisions/revisions-state';
+import type { Language } from '../core/language';
+import type { ShareChoices } from '../workbook/share/choices';
 
 /** What the pane has to know of the program around it, beyond the spreadsheet. */
 export interface Surroundings {
@@ -11,5 +13,10 @@ export interface Surroundings {
   readonly solver?: PaneSolver;
   /** Without it the pane compares with no other file. */
   readonly readPlanFile?: ReadPlanFile;
+  /** Makes the copy for a customer; absent where the program does not hand out its workbook. Rejects with a HostProblem. */
+  readonly shareCopy?: (
+    choices: ShareChoices,
+    toldIn: Language,
+  ) => Promise<{ readonly bytes: Uint8Array; readonly ending: string; readonly told: readonly string[] }>;
 }
 export const PLAIN_SURROUNDINGS: Surroundings = { planName: () => undefined, savesFiles: 'yes' };

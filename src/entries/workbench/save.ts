@@ -93,7 +93,19 @@ export class Saving {
 
   /** Saves a copy of the opened file with the edits in it. Returns what to tell. Rejects with a HostProblem. */
   async saveCopy(): Promise<string> {
-    const { bytes, name, values } = this.file();
+    const { name } = this.file();
+    const saved = await this.copy();
+    download(saved.bytes, copyName(name));
+    return report(copyName(name), saved, this.log.besideContent());
+  }
+
+  /** The opened file with what was done here; where the file cannot take that over, a new workbook. */
+  async bytes(): Promise<Uint8Array> {
+    return this.obstacles().length > 0 ? this.newBytes() : (await this.copy()).bytes;
+  }
+
+  private async copy(): Promise<SavedFile> {
+    const { bytes, values } = this.file();
     const { tables, contents } = await this.readGrid();
     const sheets = new Map<string, GridSheet>();
     for (const [sheet, grid] of contents)
@@ -106,13 +118,17 @@ export class Saving {
       });
     const settings = new Map<string, string | undefined>();
     for (const key of SETTINGS) settings.set(key, await this.spreadsheet.getSetting(key));
-    const saved = saveIntoFile(bytes, open(bytes), sheets, tables, settings);
-    download(saved.bytes, copyName(name));
-    return report(copyName(name), saved, this.log.besideContent());
+    return saveIntoFile(bytes, open(bytes), sheets, tables, settings);
   }
 
   /** Makes a workbook from what the grid shows alone. */
   async saveNew(): Promise<string> {
+    const file = `${nameParts(this.file().name).stem} (new workbook).xlsx`;
+    download(await this.newBytes(), file);
+    return `Saved ${file}: a new workbook with the sheets as they are shown here. Your own file is as it was.`;
+  }
+
+  private async newBytes(): Promise<Uint8Array> {
     const { name } = this.file();
     const { tables, contents } = await this.readGrid();
     const names = new FormulaNames(FUNCTION_NAMES);
@@ -133,9 +149,7 @@ export class Saving {
     const copy = open(withTrustedMaker(made));
     matchGrid(copy, shown);
     for (const key of SETTINGS) copy.setSetting(key, await this.spreadsheet.getSetting(key));
-    const file = `${stem} (new workbook).xlsx`;
-    download(copy.save(), file);
-    return `Saved ${file}: a new workbook with the sheets as they are shown here. Your own file is as it was.`;
+    return copy.save();
   }
 
   private file(): Opened {

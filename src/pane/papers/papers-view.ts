@@ -4,7 +4,7 @@ import { make } from '../dom';
 import type { PapersState } from './papers-state';
 import { LANGUAGE_NAMES } from './paper-words';
 
-const choice = <T extends string>(
+export const choice = <T extends string>(
   key: string,
   label: string,
   options: readonly (readonly [value: T, shown: string])[],

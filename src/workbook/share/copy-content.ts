@@ -1,5 +1,6 @@
 import type { InLanguages } from '../../core/language';
 import type { TableName } from '../../plan/fields';
+import { channelSheets } from '../channel-lists';
 import type { JudgedPlan } from '../plan-of';
 import type { RecognisedTables } from '../recognise';
 import { reportContent, type ReportContent } from '../report/content';
@@ -44,10 +45,14 @@ export const copyContent = (
   const facts: Partial<Record<Fact, string>> = { ...notes.facts };
   for (const fact of ['revision', 'prepared', 'checked'] as const)
     if (properties[fact] !== undefined) facts[fact] = properties[fact];
-  const content = reportContent({ checks: [...byRow.values()], limits, unread: told }, tables.channels?.sheet ?? '', {
-    language,
-    notes: { ...NO_NOTES, ...notes, facts },
-  });
+  const content = reportContent(
+    { checks: [...byRow.values()], limits, unread: told },
+    channelSheets(tables).join(', '),
+    {
+      language,
+      notes: { ...NO_NOTES, ...notes, facts },
+    },
+  );
   return {
     ...content,
     facts: [...content.facts, ...(properties.date === undefined ? [] : [[DATE[language], properties.date] as const])],

@@ -1,7 +1,7 @@
 import { foldWords } from '../../plan/heading-text';
 import { TABLES } from '../../plan/fields';
+import { listsOf } from '../channel-lists';
 import type { SheetInfo } from '../port';
-import type { RecognisedTable } from '../tables';
 import type { RecognisedTables } from '../recognise';
 import type { ColumnPlace } from './choices';
 
@@ -35,11 +35,9 @@ export interface ShareProposals {
 
 /** Every column with a heading, of every list that was recognised. */
 export const headedColumns = (tables: RecognisedTables): readonly (ColumnPlace & { readonly heading: string })[] =>
-  TABLES.map((name) => tables[name])
-    .filter((table): table is RecognisedTable => table !== undefined)
-    .flatMap(({ sheet, headings }) =>
-      [...headings].filter(([, text]) => text.trim() !== '').map(([column, heading]) => ({ sheet, column, heading })),
-    );
+  TABLES.flatMap((name) => listsOf(tables, name)).flatMap(({ sheet, headings }) =>
+    [...headings].filter(([, text]) => text.trim() !== '').map(([column, heading]) => ({ sheet, column, heading })),
+  );
 
 /** What is usually not meant for a customer. Never left out by itself: a person ticks it. */
 export const shareProposals = (

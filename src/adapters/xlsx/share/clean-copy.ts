@@ -1,5 +1,4 @@
 import type { ShareChoices } from '../../../workbook/share/choices';
-import type { OwnChanges } from '../../../workbook/share/own-changes';
 import { COPY_WORDS, listedPlaces, type ToldWords } from '../../../workbook/share/told-words';
 import type { FormulaNames } from '../formula-names';
 import type { Package } from '../package';
@@ -7,6 +6,7 @@ import { dropCalculationOrder } from '../workbook-edit';
 import { readWorkbookPart } from '../workbook-part';
 import { passCells } from './cell-pass';
 import { LeftOut } from './left-out';
+import type { CopiedList } from './copy-request';
 import { dropMetadata, hasCubes } from './metadata-pass';
 import { dropNotes, hidePeople } from './note-pass';
 import { cutLinks, cutMacros, isMacroSheet, outsideOf } from './outside';
@@ -18,9 +18,7 @@ import { passWorkbook } from './workbook-pass';
 
 export interface Cleaning {
   readonly choices: ShareChoices;
-  readonly own: OwnChanges;
-  /** Sheet of the channel list. */
-  readonly sheet: string;
+  readonly lists: readonly CopiedList[];
   /** Our overview of an earlier check, which a new one replaces. */
   readonly oldSummary: string | undefined;
   readonly names: FormulaNames;
@@ -29,7 +27,7 @@ export interface Cleaning {
 
 /** Takes out of the package what was chosen, and makes values of what cannot stay a formula. Returns what to tell. */
 export const cleanCopy = (pkg: Package, workbook: string, cleaning: Cleaning): string[] => {
-  const { choices, own, sheet: list, oldSummary, names, words } = cleaning;
+  const { choices, lists, oldSummary, names, words } = cleaning;
   const before = readWorkbookPart(pkg, workbook);
   const leftOut = leftOutOf(pkg, workbook, cleaning);
   const frozen: string[] = [];
@@ -37,7 +35,7 @@ export const cleanCopy = (pkg: Package, workbook: string, cleaning: Cleaning): s
   const pivots = passPivots(pkg, workbook, before.sheets, leftOut, choices.dropLinks);
   for (const sheet of before.sheets) {
     if (leftOut.hasSheet(sheet.name)) continue;
-    const working = sheet.name === list ? own.working : [];
+    const working = lists.flatMap(({ channels, own }) => (channels.sheet === sheet.name ? own.working : []));
     if (working.length > 0) shrinkTables(pkg, sheet, (column) => working.includes(column));
     const heading = passTables(pkg, sheet, leftOut, COPY_WORDS[choices.language].leftOut, choices.freezeAll);
     const isOwn = (formula: string): boolean => names.isOwn(formula);
@@ -76,15 +74,18 @@ export const cleanCopy = (pkg: Package, workbook: string, cleaning: Cleaning): s
 };
 
 /** What is chosen to be left out, and with it our working columns and the overview of an earlier check. */
-const leftOutOf = (pkg: Package, workbook: string, { choices, own, sheet, oldSummary, names }: Cleaning): LeftOut =>
+const leftOutOf = (pkg: Package, workbook: string, { choices, lists, oldSummary, names }: Cleaning): LeftOut =>
   new LeftOut(
     pkg,
     readWorkbookPart(pkg, workbook),
     {
       dropLinks: choices.dropLinks,
-      leftOutColumns: [...choices.leftOutColumns, ...own.working.map((column) => ({ sheet, column }))],
+      leftOutColumns: [...choices.leftOutColumns, ...places(lists, 'working')],
       leftOutSheets: [...choices.leftOutSheets, ...(oldSummary === undefined ? [] : [oldSummary])],
     },
     names,
-    own.renamed.map((column) => ({ sheet, column })),
+    places(lists, 'renamed'),
   );
+
+const places = (lists: readonly CopiedList[], what: 'working' | 'renamed') =>
+  lists.flatMap(({ channels: { sheet }, own }) => own[what].map((column) => ({ sheet, column })));

@@ -1,4 +1,5 @@
 import { HostProblem } from '../../../workbook/port';
+import { onList, tablesOfEachList } from '../../../workbook/channel-lists';
 import { refuseOccupied } from '../../../workbook/check';
 import { copyContent } from '../../../workbook/share/copy-content';
 import { ownChanges, VERDICT_SIGN } from '../../../workbook/share/own-changes';
@@ -15,7 +16,7 @@ import { addSummarySheet } from '../summary-sheet';
 import { openWorkbook } from '../workbook-file';
 import { findWorkbookPart, readWorkbookPart } from '../workbook-part';
 import { cleanCopy } from './clean-copy';
-import type { CopyRequest, CustomerCopy } from './copy-request';
+import type { CopiedList, CopyRequest, CustomerCopy } from './copy-request';
 import { finishCopy } from './finish-copy';
 import { LeftOut } from './left-out';
 import { PAPER_NUMBER } from './print-setup';
@@ -24,12 +25,13 @@ import { leftOutContent } from './remaining';
 /** A workbook for a customer: opens anywhere without the add-in, and holds nothing that was chosen to stay at home. */
 export const customerCopy = (request: CopyRequest): CustomerCopy => {
   const { bytes, open, tables, contentOf, judged, notes, choices, toldIn } = request;
-  const { channels } = tables;
   const words = TOLD_WORDS[toldIn];
   refuseList(request);
-  const content = contentOf(channels.sheet);
-  refuseOccupied(tables, content);
-  const own = ownChanges(tables, contentOf, judged, choices.language);
+  const lists = tablesOfEachList(tables).map((list, i): CopiedList => {
+    refuseOccupied(list, contentOf(list.channels.sheet));
+    const ofList = { ...judged, byRow: onList(judged.byRow, i) };
+    return { channels: list.channels, own: ownChanges(list, contentOf, ofList, choices.language) };
+  });
   const pkg = new Package(bytes, open.codec, open.limits ?? FILE_LIMITS);
   const workbook = findWorkbookPart(pkg);
   const book = readWorkbookPart(pkg, workbook);
@@ -37,7 +39,7 @@ export const customerCopy = (request: CopyRequest): CustomerCopy => {
   const stored = storedSummary(openWorkbook(bytes, open).getSetting(SUMMARY_SETTING));
   const oldSummary = stored !== undefined && book.allSheetNames.includes(stored) ? stored : undefined;
   const gone = leftOutContent(pkg, book, new LeftOut(pkg, book, choices, names));
-  const told = cleanCopy(pkg, workbook, { choices, own, sheet: channels.sheet, oldSummary, names, words });
+  const told = cleanCopy(pkg, workbook, { choices, lists, oldSummary, names, words });
   const summary = freeSheetName(
     readWorkbookPart(pkg, workbook).allSheetNames,
     COPY_WORDS[choices.language].summarySheet,
@@ -47,26 +49,36 @@ export const customerCopy = (request: CopyRequest): CustomerCopy => {
   const file = openWorkbook(pkg.save(), open);
   const page = summaryPage(summary, copyContent(judged, tables, notes, choices), undefined);
   file.edit(page.changes.map(withSigns));
-  const occupied = editWithNotes(file, own.changes, own.notes);
+  const occupied = editWithNotes(
+    file,
+    lists.flatMap(({ own }) => own.changes),
+    lists.flatMap(({ own }) => own.notes),
+  );
   if (occupied.length > 0) told.push(words.noted(listedPlaces(occupied, words)));
   const stale = file.dependents();
   if (stale.length > 0) told.push(words.stale(listedPlaces(stale, words)));
-  const made = finishCopy(file.save(), request, own, { summary, page, print, gone });
+  const made = finishCopy(file.save(), request, lists, { summary, page, print, gone });
   if (gone.also.length > 0) told.push(words.also(listedPlaces(gone.also, words)));
   if (choices.protect) told.push(words.locked);
   const type = contentType(new Package(made, open.codec, open.limits ?? FILE_LIMITS), workbook) ?? '';
-  return { bytes: made, ending: /macroEnabled/i.test(type) ? '.xlsm' : '.xlsx', told: [...own.told(words), ...told] };
+  return {
+    bytes: made,
+    ending: /macroEnabled/i.test(type) ? '.xlsm' : '.xlsx',
+    told: [...lists.flatMap(({ own }) => own.told(words)), ...told],
+  };
 };
 
 /** Without its channels a copy says nothing. */
-const refuseList = ({ tables: { channels }, choices, toldIn }: CopyRequest): void => {
-  const isList = (sheet: string): boolean => sheet.toLowerCase() === channels.sheet.toLowerCase();
-  const named = channels.columns.get('channel')?.column;
-  if (
-    choices.leftOutSheets.some(isList) ||
-    choices.leftOutColumns.some(({ sheet, column }) => isList(sheet) && column === named)
-  )
-    throw new HostProblem(TOLD_WORDS[toldIn].keepList, 'unsupported');
+const refuseList = ({ tables, choices, toldIn }: CopyRequest): void => {
+  for (const { channels } of tablesOfEachList(tables)) {
+    const isList = (sheet: string): boolean => sheet.toLowerCase() === channels.sheet.toLowerCase();
+    const named = channels.columns.get('channel')?.column;
+    if (
+      choices.leftOutSheets.some(isList) ||
+      choices.leftOutColumns.some(({ sheet, column }) => isList(sheet) && column === named)
+    )
+      throw new HostProblem(TOLD_WORDS[toldIn].keepList, 'unsupported');
+  }
 };
 
 const freeSheetName = (taken: readonly string[], wanted: string): string => {

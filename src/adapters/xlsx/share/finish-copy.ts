@@ -1,5 +1,4 @@
 import { HostProblem, type RangeAddress } from '../../../workbook/port';
-import type { OwnChanges } from '../../../workbook/share/own-changes';
 import { COPY_WORDS, TOLD_WORDS } from '../../../workbook/share/told-words';
 import { SUMMARY_COLUMNS, type SummaryPage } from '../../../workbook/summary';
 import { putCharts } from '../chart-parts';
@@ -8,7 +7,7 @@ import { Package } from '../package';
 import { fitHeights, type SheetPrint } from '../summary-sheet';
 import { verifyEdits, verifyFile } from '../verify';
 import { findWorkbookPart, readWorkbookPart } from '../workbook-part';
-import type { CopyRequest } from './copy-request';
+import type { CopiedList, CopyRequest } from './copy-request';
 import { raiseRows } from './row-heights';
 import { hasPrintSetup, lockSheet, pagesWideFor, setUpPrint, widenPrint } from './print-setup';
 import { passPrivate } from './private-parts';
@@ -20,8 +19,8 @@ import { areaWith, setSheetName, titlesWith, titleRows } from './workbook-pass';
 /** Print set-up, heights, charts, locks and properties; then nothing private may be left, which is looked for. */
 export const finishCopy = (
   bytes: Uint8Array,
-  { open, tables: { channels }, choices, toldIn }: CopyRequest,
-  own: OwnChanges,
+  { open, choices, toldIn }: CopyRequest,
+  lists: readonly CopiedList[],
   parts: {
     readonly summary: string;
     readonly page: SummaryPage;
@@ -37,13 +36,15 @@ export const finishCopy = (
   const cells = parts.page.changes.flatMap((change) => (change.kind === 'cells' ? change.cells : []));
   fitHeights(pkg, overview, cells, SUMMARY_COLUMNS.slice(0, 2));
   putCharts(pkg, overview, parts.page.charts);
-  const list = partOf(channels.sheet);
-  raiseRows(pkg, list, own.texts);
-  printList(pkg, workbook, { sheet: channels.sheet, part: list }, own.block, {
-    paper: choices.paper,
-    foot: COPY_WORDS[choices.language].page,
-    titles: titleRows(channels.sheet, channels.headerRow, channels.headerRows, channels.firstColumn),
-  });
+  for (const { channels, own } of lists) {
+    const part = partOf(channels.sheet);
+    raiseRows(pkg, part, own.texts);
+    printList(pkg, workbook, { sheet: channels.sheet, part }, own.block, {
+      paper: choices.paper,
+      foot: COPY_WORDS[choices.language].page,
+      titles: titleRows(channels.sheet, channels.headerRow, channels.headerRows, channels.firstColumn),
+    });
+  }
   if (choices.protect) for (const { part } of sheets) lockSheet(pkg, part);
   passPrivate(pkg, workbook, sheets, choices);
   trimStrings(pkg, readWorkbookPart(pkg, workbook));

@@ -30,7 +30,8 @@ const isTelling = (text: string): boolean => text.length >= 12 || (text.length >
 export const leftOutContent = (pkg: Package, book: WorkbookPart, leftOut: LeftOut): LeftOutContent => {
   const strings = readSharedStrings(pkg, book.sharedStrings);
   const gone = { texts: new Set<string>(), numbers: new Set<string>() };
-  const kept = new Map<string, string>();
+  // Names of sheets that stay are no leak.
+  const kept = new Map(book.allSheetNames.filter((name) => !leftOut.hasSheet(name)).map((name) => [name, name]));
   for (const { name, part } of book.sheets)
     walkSheet(pkg.read(part), part, {
       cell(cell) {
@@ -49,6 +50,10 @@ export const leftOutContent = (pkg: Package, book: WorkbookPart, leftOut: LeftOu
   return { texts: rest(gone.texts), numbers: rest(gone.numbers), also };
 };
 
+/** Parts that keep copies of cells; elsewhere a number is a place or a size. */
+const DATA =
+  /\/(?:pivotCache|externalLinks|queryTables|customXml|richData|model)\/|metadata\d*\.xml$|connections\.xml$/i;
+
 export interface Remaining {
   readonly text: string;
   readonly part: string;
@@ -65,12 +70,15 @@ export const stillThere = (pkg: Package, { texts, numbers }: LeftOutContent): re
   for (const part of pkg.names()) {
     if (!/\.(?:xml|rels|vml)$/i.test(part) || /^docProps\//i.test(part)) continue;
     const isSheet = /\/worksheets\/[^/]*$/i.test(part);
+    const isChart = /\/charts\//i.test(part);
+    const isData = DATA.test(part);
     const holdsCells = isSheet || /\/sharedStrings[^/]*$/i.test(part);
     const raw = fromUtf8(pkg.read(part));
     for (const [, inText, inAttribute] of raw.matchAll(/>([^<>]+)<|="([^"]*)"/g)) {
       const text = readCellText(resolveEntities(inText ?? inAttribute ?? '')).trim();
       const isOther = isSheet && PLACE.test(text);
-      if ((texts.has(text) && !isOther) || (!holdsCells && numbers.has(text))) found.push({ text, part });
+      if ((texts.has(text) && !isOther) || ((isData || (isChart && inText !== undefined)) && numbers.has(text)))
+        found.push({ text, part });
     }
     if (holdsCells || found.at(-1)?.part === part) continue;
     const content = resolveEntities(raw);
