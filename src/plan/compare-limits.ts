@@ -1,6 +1,6 @@
 import type { UnitId } from '../core/units';
 import { PURPOSES } from './fields';
-import type { Bound, Limits } from './limits';
+import type { Bound, Limits, ScopedLimit } from './limits';
 import { LIMIT_UNITS } from './limits-table';
 
 /** One bound that the two plans set differently. Numbers in SI. */
@@ -11,6 +11,8 @@ export interface LimitChange {
   readonly before?: number;
   readonly after?: number;
   readonly unit: UnitId;
+  /** Of a limit for one purpose, one structure part or both. */
+  readonly scope?: string;
 }
 
 export const CALIBRATION_TEMPERATURE = 'Calibration temperature';
@@ -23,6 +25,31 @@ const boundsOf = (limits: Limits): readonly (readonly [name: string, bound: Boun
   ['Span tolerance', limits.spanTolerance],
 ];
 
+const SCOPED_NAMES: Readonly<Record<ScopedLimit['limit'], string>> = {
+  signalToNoise: 'Signal to noise',
+  headroom: 'Headroom',
+  massRatio: 'Mass ratio',
+  thermalTolerance: 'Thermal tolerance',
+  spanTolerance: 'Span tolerance',
+};
+const scopeOf = ({ limit, purpose, group }: ScopedLimit): string =>
+  [SCOPED_NAMES[limit], purpose, group?.trim().replace(/\s+/g, ' ')].filter(Boolean).join(', ');
+const scopeKey = (scoped: ScopedLimit): string => scopeOf(scoped).toLowerCase();
+
+const compareScoped = (before: Limits, after: Limits): readonly LimitChange[] => {
+  const [was, is] = [before, after].map(({ scoped = [] }) => new Map(scoped.map((one) => [scopeKey(one), one])));
+  return [...new Set([...was!.keys(), ...is!.keys()])].flatMap((key): LimitChange[] => {
+    const one = (is!.get(key) ?? was!.get(key))!;
+    const name = SCOPED_NAMES[one.limit];
+    return (['pass', 'warn'] as const).flatMap((bound): LimitChange[] => {
+      const [old, fresh] = [was!.get(key)?.[bound], is!.get(key)?.[bound]];
+      return old === fresh
+        ? []
+        : [{ name: scopeOf(one), bound, before: old, after: fresh, unit: LIMIT_UNITS[name] ?? '1', scope: key }];
+    });
+  });
+};
+
 export const compareLimits = (before: Limits, after: Limits): readonly LimitChange[] => {
   const bounds = boundsOf(before).flatMap(([name, was], i): LimitChange[] => {
     const is = boundsOf(after)[i]![1];
@@ -33,13 +60,20 @@ export const compareLimits = (before: Limits, after: Limits): readonly LimitChan
     );
   });
   const [was, is] = [before.calibrationTemperature, after.calibrationTemperature];
+  const all = [...bounds, ...compareScoped(before, after)];
   return was === is
-    ? bounds
-    : [...bounds, { name: CALIBRATION_TEMPERATURE, bound: 'pass', before: was, after: is, unit: '°C' }];
+    ? all
+    : [...all, { name: CALIBRATION_TEMPERATURE, bound: 'pass', before: was, after: is, unit: '°C' }];
 };
 
 /** `to` with the one bound that `from` has. */
-export const withLimitOf = (to: Limits, from: Limits, { name, bound }: LimitChange): Limits => {
+export const withLimitOf = (to: Limits, from: Limits, { name, bound, scope }: LimitChange): Limits => {
+  if (scope !== undefined) {
+    const others = (to.scoped ?? []).filter((scoped) => scopeKey(scoped) !== scope);
+    const taken = (from.scoped ?? []).filter((scoped) => scopeKey(scoped) === scope);
+    const scoped = [...others, ...taken];
+    return { ...to, scoped: scoped.length > 0 ? scoped : undefined };
+  }
   const taken = (own: Bound, other: Bound): Bound => ({ ...own, [bound]: other[bound], origin: other.origin });
   const purpose = PURPOSES.find((known) => name === `Mass ratio, ${known}`);
   if (purpose) {

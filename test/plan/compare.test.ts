@@ -121,6 +121,17 @@ describe('the cause of a changed verdict', () => {
     expect(causeOf(comparison, passing.id).causes).toEqual([expect.objectContaining({ kind: 'limit' })]);
   });
 
+  it('is the limit for one purpose that came', () => {
+    const purpose = passing.requirement.purpose;
+    const comparison = compared(
+      (json) => (json['common'].limits.for_some = [{ limit: 'headroom', purpose, pass_dB: 90 }]),
+    );
+    expect(comparison.limits).toEqual([
+      expect.objectContaining({ name: `Headroom, ${purpose}`, bound: 'pass', before: undefined, after: 90 }),
+    ]);
+    expect(causeOf(comparison, passing.id).causes).toEqual([expect.objectContaining({ kind: 'limit' })]);
+  });
+
   it('is two things together where neither alone turns the verdict', () => {
     const comparison = compared((json) => {
       const channel = json['cases'].find(({ id }: Json) => id === passing.id);
