@@ -51,6 +51,14 @@ beforeAll(() => {
 const SAVED = 1e-14;
 
 describe('channelwright share', () => {
+  it.each(['Sensors', 'Mounts', 'Inputs', 'Limits', 'Channels!Structure part'])(
+    'leaves out %s of the demo plan although notes and overview use some of the same words',
+    async (what) => {
+      const { status, target } = await share(DEMO, 'some-copy.xlsx', '--leave-out', what);
+      expect([status, existsSync(target)]).toEqual([1, true]);
+    },
+  );
+
   it('lists what is usually not for a customer and writes nothing without a target', async () => {
     const { out, status } = await run(['share', PRIVATE]);
     for (const name of ['Channels!Remarks', 'Sensors!Serial number', 'Sensors!Day price [credits]', 'Internal prices'])

@@ -1,11 +1,14 @@
-import type { InLanguages } from '../../core/language';
-import type { TableName } from '../../plan/fields';
+import type { InLanguages, Language } from '../../core/language';
+import { FIELDS, type TableName } from '../../plan/fields';
+import { limitNames } from '../../plan/limits-table';
+import { fieldTitle } from '../../plan/words/titles';
 import { channelSheets } from '../channel-lists';
 import type { JudgedPlan } from '../plan-of';
 import type { RecognisedTables } from '../recognise';
 import { reportContent, type ReportContent } from '../report/content';
 import { NO_NOTES, type Fact, type PlanNotes } from '../report/plan-notes';
 import type { SectionKey } from '../report/section';
+import { REPORT_WORDS } from '../report/words';
 import type { ShareChoices } from './choices';
 
 const DATE: InLanguages<string> = { en: 'Date', de: 'Datum', fr: 'Date' };
@@ -16,6 +19,14 @@ const SHOWN: readonly (readonly [table: TableName, key: string | undefined, sect
   ['sensors', 'quantity', 'sensors'],
   ['sensors', undefined, 'due'],
   ['sensors', 'calibrationDue', 'due'],
+  ['sensors', undefined, 'technologies'],
+  ['sensors', 'technology', 'technologies'],
+  ['channels', 'group', 'parts'],
+  ['channels', 'group', 'control'],
+  ['channels', 'sensor', 'sensors'],
+  ['channels', 'mount', 'mounts'],
+  ['channels', 'cable', 'cables'],
+  ['channels', 'input', 'inputs'],
   ['mounts', undefined, 'mounts'],
   ['cables', undefined, 'cables'],
   ['inputs', undefined, 'inputs'],
@@ -23,6 +34,19 @@ const SHOWN: readonly (readonly [table: TableName, key: string | undefined, sect
 ];
 
 const sameName = (a: string, b: string): boolean => a.toLowerCase() === b.toLowerCase();
+
+/** Titles and headings of the overview names of fields and limits: a left-out list may use the same words, and they tell nothing of it. */
+export const overviewWords = (language: Language): ReadonlySet<string> => {
+  const found = new Set<string>();
+  const gather = (words: unknown): void => {
+    if (typeof words === 'string') found.add(words);
+    else if (typeof words === 'object' && words !== null) Object.values(words).forEach(gather);
+  };
+  gather(REPORT_WORDS[language]);
+  for (const { name } of limitNames()) found.add(name);
+  for (const { table, key } of FIELDS) found.add(fieldTitle(table, key, language));
+  return found;
+};
 
 /** What the overview of a customer copy says: the report, without what would tell of left-out columns and sheets. */
 export const copyContent = (

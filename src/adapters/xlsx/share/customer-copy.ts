@@ -1,7 +1,7 @@
 import { HostProblem } from '../../../workbook/port';
 import { onList, tablesOfEachList } from '../../../workbook/channel-lists';
 import { refuseOccupied } from '../../../workbook/check';
-import { copyContent } from '../../../workbook/share/copy-content';
+import { copyContent, overviewWords } from '../../../workbook/share/copy-content';
 import { ownChanges, VERDICT_SIGN } from '../../../workbook/share/own-changes';
 import { COPY_WORDS, listedPlaces, TOLD_WORDS } from '../../../workbook/share/told-words';
 import { storedSummary, summaryPage, SUMMARY_SETTING } from '../../../workbook/summary';
@@ -38,7 +38,7 @@ export const customerCopy = (request: CopyRequest): CustomerCopy => {
   const names = new FormulaNames(open.functionNames);
   const stored = storedSummary(openWorkbook(bytes, open).getSetting(SUMMARY_SETTING));
   const oldSummary = stored !== undefined && book.allSheetNames.includes(stored) ? stored : undefined;
-  const gone = leftOutContent(pkg, book, new LeftOut(pkg, book, choices, names));
+  const gone = leftOutContent(pkg, book, new LeftOut(pkg, book, choices, names), overviewWords(choices.language));
   const told = cleanCopy(pkg, workbook, { choices, lists, oldSummary, names, words });
   const summary = freeSheetName(
     readWorkbookPart(pkg, workbook).allSheetNames,

@@ -27,7 +27,12 @@ const digitsOf = (number: string): number => number.replace(/e.*$/i, '').replace
 /** A short single word is met by chance; a longer text or a number of a device is not. */
 const isTelling = (text: string): boolean => text.length >= 12 || (text.length >= 6 && /[\d\s]/.test(text));
 
-export const leftOutContent = (pkg: Package, book: WorkbookPart, leftOut: LeftOut): LeftOutContent => {
+export const leftOutContent = (
+  pkg: Package,
+  book: WorkbookPart,
+  leftOut: LeftOut,
+  ownWords: ReadonlySet<string>,
+): LeftOutContent => {
   const strings = readSharedStrings(pkg, book.sharedStrings);
   const gone = { texts: new Set<string>(), numbers: new Set<string>() };
   // Names of sheets that stay are no leak.
@@ -45,7 +50,7 @@ export const leftOutContent = (pkg: Package, book: WorkbookPart, leftOut: LeftOu
       },
     });
   const rest = (found: ReadonlySet<string>): ReadonlySet<string> =>
-    new Set([...found].filter((text) => !kept.has(text)).slice(0, MOST));
+    new Set([...found].filter((text) => !kept.has(text) && !ownWords.has(text)).slice(0, MOST));
   const also = [...gone.texts].flatMap((text) => (isTelling(text) && kept.get(text)) || []);
   return { texts: rest(gone.texts), numbers: rest(gone.numbers), also };
 };
@@ -53,6 +58,9 @@ export const leftOutContent = (pkg: Package, book: WorkbookPart, leftOut: LeftOu
 /** Parts that keep copies of cells; elsewhere a number is a place or a size. */
 const DATA =
   /\/(?:pivotCache|externalLinks|queryTables|customXml|richData|model)\/|metadata\d*\.xml$|connections\.xml$/i;
+
+/** Full of words of the file format, such as "none". */
+const LOOKS = /\/(?:styles|theme\/theme\d*)\.xml$|\.vml$/i;
 
 export interface Remaining {
   readonly text: string;
@@ -76,7 +84,7 @@ export const stillThere = (pkg: Package, { texts, numbers }: LeftOutContent): re
     const raw = fromUtf8(pkg.read(part));
     for (const [, inText, inAttribute] of raw.matchAll(/>([^<>]+)<|="([^"]*)"/g)) {
       const text = readCellText(resolveEntities(inText ?? inAttribute ?? '')).trim();
-      const isOther = isSheet && PLACE.test(text);
+      const isOther = (isSheet && PLACE.test(text)) || (LOOKS.test(part) && !isTelling(text));
       if ((texts.has(text) && !isOther) || ((isData || (isChart && inText !== undefined)) && numbers.has(text)))
         found.push({ text, part });
     }
