@@ -95,6 +95,15 @@ const channelReadings = (sheets: readonly SheetToRead[], readings: readonly Read
   });
 type Lists = TableCorrection['lists'];
 
+/** A sheet of properties that was named and is gone, as after an undo, is looked for anew. */
+const whereSheetsAre = (mapping: Mapping, sheets: readonly SheetToRead[]): Mapping => {
+  const isThere = (name: string) => sheets.some(({ info }) => info.name === name);
+  const entries = Object.entries(mapping).filter(
+    ([table, { sheet }]) => table === 'channels' || sheet === undefined || isThere(sheet),
+  );
+  return Object.fromEntries(entries);
+};
+
 /**
  * Finds the tables of a plan in a workbook. The channel table is looked for on the active sheet first.
  * Columns whose heading is ours are never read as the user's data.
@@ -103,7 +112,8 @@ export const recognise = (
   sheets: readonly SheetToRead[],
   options: { readonly mapping?: Mapping; readonly ignore?: (heading: string) => boolean } = {},
 ): RecognisedTables => {
-  const { mapping = {}, ignore = isOwnHeading } = options;
+  const { ignore = isOwnHeading } = options;
+  const mapping = whereSheetsAre(options.mapping ?? {}, sheets);
   const found: Reading[] = [];
   for (const { info, content } of sheets) {
     const cells = new SheetCells(content);

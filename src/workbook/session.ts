@@ -129,7 +129,8 @@ export class PlanSession {
     await this.remember(withList(this.mapping, this.tables, sheet, belongs));
   }
 
-  private async remember(mapping: Mapping): Promise<void> {
+  /** From now on the lists are read like this, also when the workbook is opened again. */
+  async remember(mapping: Mapping): Promise<void> {
     this.mapping = mapping;
     await this.spreadsheet.setSetting(MAPPING_SETTING, mappingJson(mapping));
   }

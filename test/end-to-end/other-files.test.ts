@@ -96,4 +96,23 @@ describe('other files in the pane', () => {
     await bench.page.setViewportSize({ width: 350, height: 800 });
     await picture('narrow');
   }, 60_000);
+
+  it('lays a sensor list with its properties in rows out on a sheet of ours, on which the formulas look sensors up', async () => {
+    const counts = async () => (await bench.page.textContent('.cw-counts'))!.match(/\d+/g)!.map(Number);
+    const before = await counts();
+    await pick('stock', join(__dirname, '../fixtures/lists/stock/turned.xlsx'));
+    await said('they were turned into columns');
+    await picture('stock');
+    const { values } = await bench.sheet('Sensor stock');
+    expect(values.length).toBeGreaterThan(4);
+    await press('check');
+    await bench.ready();
+    // The types of the demo are not in that list: their rows cannot be judged.
+    await bench.page.waitForFunction((most) => Number(/INCOMPLETE/.test(document.querySelector('.cw-counts')!.textContent!) && document.querySelector('.cw-counts')!.textContent!.match(/\d+/g)![1]) > most, before[1]!); // prettier-ignore
+    for (let step = 0; step < 2; step++) await bench.page.click('#undo');
+    await bench.page.waitForFunction((all) => document.querySelector('.cw-counts')!.textContent!.match(/\d+/g)!.map(Number).join() === all, before.join(), { timeout: 60_000 }); // prettier-ignore
+    const sheets = await bench.page.evaluate(() => window.channelwright.spreadsheet.sheets());
+    expect(sheets.map(({ name }) => name)).not.toContain('Sensor stock');
+    expect(await bench.pane()).toContain('Sensors from “Sensors”');
+  }, 120_000);
 });

@@ -38,7 +38,7 @@ export const withStock = async (
   if (!found) throw new CommandProblem(words.none(own === undefined ? stock : `${path}, ${own}`));
   const before = file.sheets.some(({ name }) => name === STOCK_SHEET) ? file.readSheet(STOCK_SHEET) : undefined;
   if (before && file.getSetting(STOCK_SETTING) === undefined)
-    throw new CommandProblem(`${path}: a sheet of yours is named “${STOCK_SHEET}”; rename it, and give --stock again.`);
+    throw new CommandProblem(`${path}: ${words.yours(STOCK_SHEET)}`);
   const from = own ?? basename(stock);
   file.edit(stockChanges(found, from, language, before));
   file.setSetting(STOCK_SETTING, JSON.stringify({ from }));

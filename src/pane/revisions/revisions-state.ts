@@ -11,6 +11,8 @@ import { copySource } from '../../workbook/returned/copy-source';
 import { returnedCells, type Returned, type ReturnedCell } from '../../workbook/returned/returned-cells';
 import { RETURNED_WORDS } from '../../workbook/returned/returned-words';
 import { asReadOf, takenChanges, wantedCells } from '../../workbook/returned/take-back';
+import { withStockSheet } from '../../workbook/stock/read-stock';
+import { takeStock } from '../../workbook/stock/take-stock';
 import { MAPPING_SETTING, type PlanSession } from '../../workbook/session';
 import { REVISION_WORDS, type RevisionWords } from './revisions-words';
 
@@ -26,7 +28,7 @@ export interface PickedFile {
   arrayBuffer(): Promise<ArrayBuffer>;
 }
 
-export type Part = 'compare' | 'returned';
+export type Part = 'compare' | 'returned' | 'stock';
 
 /** Comparing with another file, and taking a returned copy back. Draws nothing itself. */
 export class RevisionsState {
@@ -47,7 +49,7 @@ export class RevisionsState {
     private readonly session: PlanSession,
     readonly language: Language,
     private readonly read: ReadPlanFile,
-    private readonly pane: { follow(): Promise<void>; go(place: Place): void },
+    private readonly pane: { follow(): Promise<void>; read(): Promise<void>; go(place: Place): void },
     private readonly changed: () => void,
   ) {}
 
@@ -94,6 +96,17 @@ export class RevisionsState {
     return this.during('returned', file, (sent) => {
       [this.sent, this.sentName] = [sent, file.name];
       return this.copy ? this.list() : undefined;
+    });
+  }
+
+  /** Lays the sensors of another workbook out on our sheet; the plan looks them up there from now on. */
+  takeStock(file: PickedFile): Promise<void> {
+    return this.working('stock', async () => {
+      const { sheets } = await this.readFile(file);
+      const told = await takeStock(this.spreadsheet, sheets, file.name, this.language);
+      await this.session.remember(withStockSheet(this.session.corrections));
+      await this.pane.read();
+      return { text: this.words.stockTaken(told.map((text) => text.replace(/[^.]$/, '$&.')).join(' ')), isProblem: false }; // prettier-ignore
     });
   }
 
@@ -171,12 +184,17 @@ export class RevisionsState {
     return undefined;
   }
 
+  private async readFile(file: PickedFile): Promise<PlanFile> {
+    try {
+      return await this.read(new Uint8Array(await file.arrayBuffer()));
+    } catch (error) {
+      throw new Error(this.words.notRead(file.name, error instanceof Error ? error.message : String(error)));
+    }
+  }
+
   private during(part: Part, file: PickedFile, work: (read: PlanFile) => string | undefined): Promise<void> {
     return this.working(part, async () => {
-      const read = await this.read(new Uint8Array(await file.arrayBuffer())).catch((error: unknown) => {
-        throw new Error(this.words.notRead(file.name, error instanceof Error ? error.message : String(error)));
-      });
-      const problem = work(read);
+      const problem = work(await this.readFile(file));
       return problem === undefined ? undefined : { text: problem, isProblem: true };
     });
   }

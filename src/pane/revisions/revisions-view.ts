@@ -176,5 +176,13 @@ export const revisionsView = (state: RevisionsState): readonly HTMLElement[] => 
       ...stateViews(state, 'returned'),
       ...returnedViews(state),
     ),
+    make(
+      'div',
+      { class: 'cw-revisions' },
+      make('h3', {}, words.stock),
+      make('p', { class: 'quiet' }, words.stockText),
+      make('div', { class: 'cw-actions' }, ...picker(state, 'stock', words.pickStock, (file) => void state.takeStock(file))), // prettier-ignore
+      ...stateViews(state, 'stock'),
+    ),
   ];
 };

@@ -11,6 +11,10 @@ export interface RevisionWords {
   readonly pickReturned: string;
   readonly pickSent: string;
   readonly sentIs: (name: string) => string;
+  readonly stock: string;
+  readonly stockText: string;
+  readonly pickStock: string;
+  readonly stockTaken: (told: string) => string;
   readonly noPlan: (name: string) => string;
   readonly noCopy: (name: string) => string;
   readonly notRead: (name: string, why: string) => string;
@@ -26,7 +30,7 @@ export interface RevisionWords {
 export const REVISION_WORDS: InLanguages<RevisionWords> = {
   en: {
     title: 'Other files',
-    note: 'compare revisions, take a copy back',
+    note: 'compare revisions, take a copy back, sensor lists',
     compare: 'Compare with an earlier revision',
     compareText: 'Tells what changed since: channels, verdicts and why, lists and limits. The file is only read.',
     pickEarlier: 'Choose the earlier file…',
@@ -35,6 +39,12 @@ export const REVISION_WORDS: InLanguages<RevisionWords> = {
     pickReturned: 'Choose the returned copy…',
     pickSent: 'Choose the copy as it left…',
     sentIs: (name) => `As it left: ${name}. Cells changed on both sides since are told.`,
+    stock: 'Take sensors from another list',
+    stockText:
+      'Lays out the sensor list of another workbook on a sheet “Sensor stock”, whatever its shape: one row per type or per serial number, properties in rows, deviations in columns of temperatures. Your own sheets stay as they are.',
+    pickStock: 'Choose the sensor list…',
+    stockTaken: (told) =>
+      `${told} Check again, so that the formulas look sensors up there; one undo takes the sheet away.`,
     noPlan: (name) => `${name}: no channel list was found in it.`,
     noCopy: (name) => `${name}: no sheet has the headings and channels of this list; headings must stay as they are.`,
     notRead: (name, why) => `${name} could not be read. ${why}`,
@@ -48,7 +58,7 @@ export const REVISION_WORDS: InLanguages<RevisionWords> = {
   },
   de: {
     title: 'Andere Dateien',
-    note: 'Stände vergleichen, Kopie übernehmen',
+    note: 'Stände vergleichen, Kopie übernehmen, Aufnehmerlisten',
     compare: 'Mit einem früheren Stand vergleichen',
     compareText:
       'Sagt, was sich seither geändert hat: Kanäle, Urteile und warum, Listen und Grenzwerte. Die Datei wird nur gelesen.',
@@ -59,6 +69,12 @@ export const REVISION_WORDS: InLanguages<RevisionWords> = {
     pickReturned: 'Zurückgekommene Kopie wählen …',
     pickSent: 'Kopie wählen, wie sie hinausging …',
     sentIs: (name) => `Wie sie hinausging: ${name}. Auf beiden Seiten geänderte Zellen werden genannt.`,
+    stock: 'Aufnehmer aus einer anderen Liste übernehmen',
+    stockText:
+      'Überträgt die Aufnehmerliste einer anderen Mappe auf ein Blatt „Sensor stock“, gleich welcher Form: eine Zeile je Typ oder je Seriennummer, Eigenschaften in Zeilen, Abweichungen in Temperaturspalten. Ihre eigenen Blätter bleiben, wie sie sind.',
+    pickStock: 'Aufnehmerliste wählen …',
+    stockTaken: (told) =>
+      `${told} Noch einmal prüfen, damit die Formeln dort nachschlagen; ein Rückgängig nimmt das Blatt weg.`,
     noPlan: (name) => `${name}: Darin wurde keine Kanalliste gefunden.`,
     noCopy: (name) =>
       `${name}: Kein Blatt hat die Überschriften und Kanäle dieser Liste; Überschriften müssen bleiben, wie sie sind.`,
@@ -83,6 +99,12 @@ export const REVISION_WORDS: InLanguages<RevisionWords> = {
     pickReturned: 'Choisir la copie revenue…',
     pickSent: 'Choisir la copie telle que partie…',
     sentIs: (name) => `Telle que partie : ${name}. Les cellules modifiées des deux côtés sont signalées.`,
+    stock: 'Reprendre les capteurs d’une autre liste',
+    stockText:
+      'Reporte la liste de capteurs d’un autre classeur sur une feuille « Sensor stock », quelle que soit sa forme : une ligne par type ou par numéro de série, propriétés en lignes, écarts en colonnes de températures. Vos feuilles restent telles quelles.',
+    pickStock: 'Choisir la liste de capteurs…',
+    stockTaken: (told) =>
+      `${told} Vérifier à nouveau, pour que les formules y cherchent les capteurs ; une annulation retire la feuille.`,
     noPlan: (name) => `${name} : aucune liste de voies n’y a été trouvée.`,
     noCopy: (name) =>
       `${name} : aucune feuille n’a les en-têtes et les voies de cette liste ; les en-têtes doivent rester tels quels.`,

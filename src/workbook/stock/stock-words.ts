@@ -5,6 +5,7 @@ export interface StockWords {
   readonly how: string;
   readonly serials: string;
   readonly none: (from: string) => string;
+  readonly yours: (sheet: string) => string;
   readonly noName: (row: number) => string;
   readonly pieces: (types: number, rows: number) => string;
   readonly turned: string;
@@ -21,6 +22,8 @@ export const STOCK_WORDS: InLanguages<StockWords> = {
     title: (from) => `Sensor list, laid out from ${from}`,
     how: 'Made anew from its source each time: correct the source, not this sheet. Formulas look sensors up here.',
     serials: 'Serial numbers',
+    yours: (sheet) =>
+      `A sheet of yours is named “${sheet}”: rename it, and lay the list out again. Nothing was written.`,
     none: (from) =>
       `${from}: no sensor list was found. Expected are sensor types with sensitivity, full scale, mass or resonance, one per row or one per column.`,
     noName: (row) => `Row ${row} of the sensor list names no type and was left out.`,
@@ -38,6 +41,8 @@ export const STOCK_WORDS: InLanguages<StockWords> = {
     title: (from) => `Aufnehmerliste, übernommen aus ${from}`,
     how: 'Wird jedes Mal neu aus der Quelle erzeugt: dort berichtigen, nicht hier. Die Formeln schlagen hier nach.',
     serials: 'Seriennummern',
+    yours: (sheet) =>
+      `Ein Blatt von Ihnen heißt „${sheet}“: umbenennen und die Liste noch einmal übernehmen. Nichts wurde geschrieben.`,
     none: (from) =>
       `${from}: keine Aufnehmerliste gefunden. Erwartet werden Aufnehmertypen mit Empfindlichkeit, Messbereich, Masse oder Resonanz, je Zeile oder je Spalte einer.`,
     noName: (row) => `Zeile ${row} der Aufnehmerliste nennt keinen Typ und wurde ausgelassen.`,
@@ -56,6 +61,8 @@ export const STOCK_WORDS: InLanguages<StockWords> = {
     title: (from) => `Liste des capteurs, reprise de ${from}`,
     how: 'Refaite à chaque fois d’après sa source : corriger la source, pas cette feuille. Les formules cherchent ici.',
     serials: 'Numéros de série',
+    yours: (sheet) =>
+      `Une feuille à vous s’appelle « ${sheet} » : la renommer, puis reprendre la liste. Rien n’a été écrit.`,
     none: (from) =>
       `${from} : aucune liste de capteurs trouvée. Attendus : des types avec sensibilité, étendue, masse ou résonance, un par ligne ou un par colonne.`,
     noName: (row) => `La ligne ${row} de la liste des capteurs ne nomme aucun type ; elle a été laissée de côté.`,
