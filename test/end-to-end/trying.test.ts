@@ -50,8 +50,8 @@ it('shows the plan before and after for all rows, and writes nothing', async () 
 
 it('a value that cannot be read is told with what is expected', async () => {
   await tryIt('all', 'temperatureHigh', 'warm');
-  await bench.page.waitForSelector('#pane [role=alert]');
-  expect(await text('#pane [role=alert]')).toMatch(/“warm” cannot be read here; expected is .*°C/);
+  await bench.page.waitForSelector('#pane .cw-message[role=alert]:visible');
+  expect(await text('#pane .cw-message[role=alert]:visible')).toMatch(/“warm” cannot be read here; expected is .*°C/);
 });
 
 it('has nothing that axe objects to', async () => {
