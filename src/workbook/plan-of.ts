@@ -16,6 +16,7 @@ import { LIST_WORDS } from './list-words';
 import type { SheetContent } from './port';
 import { readingsOf } from './readings';
 import type { RecognisedTables } from './recognise';
+import { serialHint } from './stock/serial-hint';
 import type { RecognisedTable } from './tables';
 
 /** A plan judged as a whole. Rows are 0-based rows of the channel sheet; of several sheets, see `rowIdOf`. */
@@ -85,7 +86,12 @@ export const judgePlan = (
     byRow: new Map(checks.map((check, i) => [rowOf(i), check])),
     unread: [
       ...notRead(tables, language),
-      ...misreads.map((misread) => ({ text: describeMisread(misread, language), at: placeOf(misread, tables) })),
+      ...misreads.map((misread) => ({
+        text: [describeMisread(misread, language), serialHint(misread, tables.sensors, contentOf, language)]
+          .filter(Boolean)
+          .join(' '),
+        at: placeOf(misread, tables),
+      })),
     ],
     readings: readingsOf(tables, contentOf, language),
     across: acrossRows(checks, limits)

@@ -27,7 +27,7 @@ const columnIn = (
 ): number | undefined => [...headings].find(([column, heading]) => !taken.has(column) && is(heading))?.[0];
 
 const SURE = 0.8;
-const isSerial = (heading: string): boolean =>
+export const isSerial = (heading: string): boolean =>
   (matchHeadings('channels', [heading]).columns.get('serial')?.confidence ?? 0) >= SURE;
 
 /** "Full scale output" is the full scale, told at the output. */
