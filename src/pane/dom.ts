@@ -17,6 +17,26 @@ export const make = <K extends keyof HTMLElementTagNameMap>(
   return element;
 };
 
+export const plainButton = (key: string, text: string, press: () => void, disabled = false): HTMLElement =>
+  make('button', { type: 'button', class: 'plain', 'data-key': key, disabled, onclick: press }, text);
+
+/** Lets a person pick a file; shown by the button that clicks it. */
+export const fileInput = (key: string, label: string, accept: string, pick: (file: File) => void): HTMLInputElement => {
+  const input = make('input', {
+    type: 'file',
+    accept,
+    hidden: true,
+    'aria-label': label,
+    'data-key': key,
+    onchange: () => {
+      const file = input.files?.[0];
+      if (file) pick(file);
+      input.value = '';
+    },
+  });
+  return input;
+};
+
 export const replaceContent = (element: Element, ...children: readonly Child[]): void => {
   element.replaceChildren(...children.filter((child): child is Node | string => Boolean(child)));
 };

@@ -4,6 +4,7 @@ import { countsView, WORST_FIRST } from './counts';
 import { channelSheets } from '../workbook/channel-lists';
 import type { CautionView, Notice } from '../workbook/plan-view';
 import { make } from './dom';
+import { folded } from './folded';
 import { listsView, sheetsOf } from './lists-view';
 import { noticesView } from './notices-view';
 import type { PaneState } from './pane-state';
@@ -14,28 +15,6 @@ import { shareView } from './share/share-view';
 import { rowListView } from './row-list';
 import { tryViews } from './choosing/try-view';
 import { TRY_WORDS } from './choosing/try-words';
-
-/** A part that opens on demand; its content is made only while it is open. */
-const folded = (
-  state: PaneState,
-  key: string,
-  title: string,
-  note: string,
-  content: () => readonly (HTMLElement | null)[],
-  openAtFirst = false,
-): HTMLDetailsElement => {
-  const open = state.isOpen(key, openAtFirst);
-  const section = make(
-    'details',
-    { open },
-    make('summary', { 'data-key': key }, title, make('span', { class: 'quiet' }, ` ${note}`)),
-    ...(open ? content() : []),
-  );
-  section.addEventListener('toggle', () => {
-    if (section.open !== open) state.setOpen(key, section.open);
-  });
-  return section;
-};
 
 const progressView = ({ busy, words }: PaneState): HTMLElement | null =>
   busy
@@ -120,12 +99,14 @@ const columnsSection = (state: PaneState): HTMLElement | null => {
     state,
     'columns',
     words.columns,
-    toDecide > 0 ? words.toDecide(state.count(toDecide)) : words.allFound,
     () => [
       ...columnsView(view.fields, words, (field, column) => void state.correct(field, column)),
       ...(state.papers ? [mappingView(state.papers)] : []),
     ],
-    toDecide > 0 && !view.results,
+    {
+      note: toDecide > 0 ? words.toDecide(state.count(toDecide)) : words.allFound,
+      openAtFirst: toDecide > 0 && !view.results,
+    },
   );
 };
 
@@ -136,7 +117,9 @@ const noticesSection = (
   notices: readonly Notice[],
 ): HTMLElement | null =>
   notices.length > 0
-    ? folded(state, key, title, state.count(notices.length), () => [noticesView(notices, (place) => state.go(place))])
+    ? folded(state, key, title, () => [noticesView(notices, (place) => state.go(place))], {
+        note: state.count(notices.length),
+      })
     : null;
 
 const cautionView = ({ title, text }: CautionView): HTMLElement =>
@@ -146,20 +129,22 @@ const papersSection = (state: PaneState): HTMLElement | null => {
   const { papers, view } = state;
   if (!papers) return null;
   const { title, note } = papers.words;
-  return folded(state, 'papers', title, note, () => papersView(papers, view?.tables !== undefined));
+  return folded(state, 'papers', title, () => papersView(papers, view?.tables !== undefined), { note });
 };
 
 const revisionsSection = (state: PaneState): HTMLElement | null => {
   const { revisions, view } = state;
   if (!revisions || !view?.tables) return null;
-  return folded(state, 'revisions', revisions.words.title, revisions.words.note, () => revisionsView(revisions));
+  return folded(state, 'revisions', revisions.words.title, () => revisionsView(revisions), {
+    note: revisions.words.note,
+  });
 };
 
 const shareSection = (state: PaneState): HTMLElement | null => {
   const { share, view } = state;
   if (!share) return null;
   const { title, note } = share.words;
-  return folded(state, 'share', title, note, () => shareView(share, view?.tables !== undefined));
+  return folded(state, 'share', title, () => shareView(share, view?.tables !== undefined), { note });
 };
 
 /** The pane from top to bottom. */
@@ -170,7 +155,7 @@ export const sections = (state: PaneState): (HTMLElement | null)[] => {
     checkSection(state),
     noticesSection(state, 'unread', words.unread, unread),
     rowsSection(state),
-    results ? folded(state, 'try', TRY_WORDS[language].title, '', () => tryViews(state, state.trying)) : null,
+    results ? folded(state, 'try', TRY_WORDS[language].title, () => tryViews(state, state.trying)) : null,
     noticesSection(state, 'readings', READINGS_TITLE[language], readings),
     results ? noticesSection(state, 'across', words.across, across) : null,
     columnsSection(state),
@@ -178,7 +163,9 @@ export const sections = (state: PaneState): (HTMLElement | null)[] => {
     revisionsSection(state),
     shareSection(state),
     cautions.length > 0
-      ? folded(state, 'cautions', words.cautions, state.count(cautions.length), () => cautions.map(cautionView))
+      ? folded(state, 'cautions', words.cautions, () => cautions.map(cautionView), {
+          note: state.count(cautions.length),
+        })
       : null,
     make('section', { class: 'cw-foot' }, make('p', {}, planningAid(language))),
   ];

@@ -52,7 +52,7 @@ export const run = async (root: string): Promise<void> => {
     await bench.page.selectOption('#cw-try-field', 'temperatureHigh');
     await bench.page.fill('#cw-try-value', '45');
     await bench.page.click('[data-key=try-go]');
-    await bench.page.waitForSelector('.cw-table', { timeout: 60_000 });
+    await bench.page.waitForSelector('.cw-before-after', { timeout: 60_000 });
     await toTop('[data-key=try]');
     await shoot('tried-change');
     await bench.page.click('[data-key=try-drop]');

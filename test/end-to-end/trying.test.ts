@@ -23,7 +23,7 @@ const text = (selector: string) => bench.page.textContent(selector);
 const numbers = async (selector: string) => (await text(selector))!.match(/\d+/g)!.map(Number);
 /** The table of counts: before, after and the difference for each verdict. */
 const counted = () =>
-  bench.page.locator('.cw-table tr').evaluateAll((rows) => rows.slice(1).map((row) => [...row.querySelectorAll('td')].map((cell) => Number(cell.textContent!.replace('−', '-'))))); // prettier-ignore
+  bench.page.locator('.cw-before-after tr').evaluateAll((rows) => rows.slice(1).map((row) => [...row.querySelectorAll('td')].map((cell) => Number(cell.textContent!.replace('−', '-'))))); // prettier-ignore
 const tryIt = async (target: string, field: string, value: string) => {
   await bench.page.selectOption('#cw-try-target', target);
   await bench.page.selectOption('#cw-try-field', field);
@@ -40,7 +40,7 @@ const column = async (heading: RegExp) => {
 it('shows the plan before and after for all rows, and writes nothing', async () => {
   const [counts, before] = [await numbers('.cw-counts'), await column(/^Temperature high/)];
   await tryIt('all', 'temperatureHigh', '45');
-  await bench.page.waitForSelector('.cw-table');
+  await bench.page.waitForSelector('.cw-before-after');
   const table = await counted();
   expect(table.map(([was]) => was)).toEqual(counts);
   expect(table.map(([was, is, difference]) => is! - was! - difference!)).toEqual([0, 0, 0, 0]);
@@ -75,7 +75,7 @@ it('keeps the change as one step: the cells hold it, the counts are those that w
     );
   await shows(promised);
   expect(new Set(await column(/^Temperature high/))).toEqual(new Set([45]));
-  expect(await bench.page.locator('.cw-table').count()).toBe(0);
+  expect(await bench.page.locator('.cw-before-after').count()).toBe(0);
   await bench.page.click('#undo');
   await shows(counts);
   expect(await column(/^Temperature high/)).toEqual(before);

@@ -13,6 +13,7 @@ import {
 import type { Advised, TechnologyReason } from '../../plan/choosing/technology-types';
 import type { Limits } from '../../plan/limits';
 import { make } from '../dom';
+import { folded } from '../folded';
 import type { PaneState } from '../pane-state';
 
 const WORDS: InLanguages<Readonly<Record<'envelope' | 'technology' | 'copy' | 'copied' | 'byHand' | 'asked', string>>> =
@@ -43,26 +44,22 @@ const WORDS: InLanguages<Readonly<Record<'envelope' | 'technology' | 'copy' | 'c
     },
   };
 
+const ASKED = { class: 'cw-asked' };
+
 /** What the row asks of a supplier, and what kinds of sensor can give it; made only while open. */
 export const askedViews = (state: PaneState, check: ChannelCheck, limits: Limits): readonly HTMLElement[] => {
   const { language } = state;
   const words = WORDS[language];
   return [
-    folded(state, 'envelope', words.envelope, () => [
-      envelopeList(check, limits, language),
-      supplierView(check, limits, language),
-    ]),
-    folded(state, 'technology', words.technology, () => technologyLists(check, limits, language)),
+    folded(
+      state,
+      'envelope',
+      words.envelope,
+      () => [envelopeList(check, limits, language), supplierView(check, limits, language)],
+      ASKED,
+    ),
+    folded(state, 'technology', words.technology, () => technologyLists(check, limits, language), ASKED),
   ];
-};
-
-const folded = (state: PaneState, key: string, title: string, content: () => readonly HTMLElement[]): HTMLElement => {
-  const open = state.isOpen(key, false);
-  const section = make('details', { open, class: 'cw-asked' }, make('summary', { 'data-key': key }, title), ...(open ? content() : [])); // prettier-ignore
-  section.addEventListener('toggle', () => {
-    if (section.open !== open) state.setOpen(key, section.open);
-  });
-  return section;
 };
 
 const envelopeList = ({ channel }: ChannelCheck, limits: Limits, language: Language): HTMLElement =>

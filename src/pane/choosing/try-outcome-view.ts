@@ -4,6 +4,7 @@ import type { ComparedChannel } from '../../plan/choosing/what-if';
 import { sentenceOf } from '../../plan/sentence';
 import type { TriedChange } from '../../workbook/choosing/what-if';
 import { make } from '../dom';
+import { folded } from '../folded';
 import type { PaneState } from '../pane-state';
 import { verdictWord } from '../verdict-mark';
 import type { TryState } from './try-state';
@@ -66,7 +67,7 @@ const signed = (number: number): string => (number > 0 ? `+${number}` : number <
 const countsTable = (state: PaneState, { comparison }: TriedChange, words: TryWords): HTMLElement =>
   make(
     'table',
-    { class: 'cw-table' },
+    { class: 'cw-before-after' },
     make(
       'tr',
       {},
@@ -112,25 +113,11 @@ const changedView = (
   );
 };
 
-const acrossView = (state: PaneState, across: TriedChange['comparison']['across'], words: TryWords): HTMLElement => {
-  const open = state.isOpen('try-across', false);
-  const count = across.came.length + across.gone.length;
-  const section = make(
-    'details',
-    { open, class: 'cw-asked' },
-    make(
-      'summary',
-      { 'data-key': 'try-across' },
-      words.across,
-      make('span', { class: 'quiet' }, ` ${state.count(count)}`),
-    ),
-    open ? reasonList(state, across, words) : null,
-  );
-  section.addEventListener('toggle', () => {
-    if (section.open !== open) state.setOpen('try-across', section.open);
+const acrossView = (state: PaneState, across: TriedChange['comparison']['across'], words: TryWords): HTMLElement =>
+  folded(state, 'try-across', words.across, () => [reasonList(state, across, words)], {
+    note: state.count(across.came.length + across.gone.length),
+    class: 'cw-asked',
   });
-  return section;
-};
 
 const reasonList = (
   { language }: PaneState,

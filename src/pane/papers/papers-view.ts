@@ -1,6 +1,6 @@
 import { LANGUAGES, type Language } from '../../core/language';
 import { PAPERS, type Paper } from '../../workbook/report/html-style';
-import { make } from '../dom';
+import { fileInput, make, plainButton } from '../dom';
 import type { PapersState } from './papers-state';
 import { LANGUAGE_NAMES } from './paper-words';
 
@@ -22,9 +22,6 @@ export const choice = <T extends string>(
     ),
   );
 
-const plain = (key: string, text: string, press: () => void, disabled = false): HTMLElement =>
-  make('button', { type: 'button', class: 'plain', 'data-key': key, disabled, onclick: press }, text);
-
 /** What was done, said where it was asked. */
 export const toldView = ({ told }: PapersState, at: NonNullable<PapersState['told']>['at']): HTMLElement | null =>
   told?.at === at ? make('p', { class: 'cw-message note', role: 'status' }, told.text) : null;
@@ -43,7 +40,7 @@ const reportReady = (state: PapersState): readonly (HTMLElement | null)[] => {
     make(
       'div',
       { class: 'cw-actions' },
-      plain('report-open', words.open, () => state.openReport()),
+      plainButton('report-open', words.open, () => state.openReport()),
     ),
     surroundings.savesFiles === 'perhaps' ? make('p', { class: 'quiet' }, words.perhaps) : null,
   ];
@@ -79,7 +76,7 @@ export const papersView = (state: PapersState, hasPlan: boolean): readonly HTMLE
       make(
         'div',
         { class: 'cw-actions' },
-        plain('report', words.makeReport, () => void state.makeReport(), !hasPlan),
+        plainButton('report', words.makeReport, () => void state.makeReport(), !hasPlan),
       ),
       ...reportReady(state),
       toldView(state, 'report'),
@@ -92,7 +89,7 @@ export const papersView = (state: PapersState, hasPlan: boolean): readonly HTMLE
       make(
         'div',
         { class: 'cw-actions' },
-        plain('notes', words.fillNotes, () => void state.fillNotes(), !hasPlan),
+        plainButton('notes', words.fillNotes, () => void state.fillNotes(), !hasPlan),
       ),
       toldView(state, 'notes'),
     ),
@@ -107,7 +104,7 @@ export const channelSheetView = (state: PapersState, row: number): HTMLElement =
     make(
       'div',
       { class: 'cw-actions' },
-      plain('channel-sheet', state.words.sheetOf, () => void state.channelSheet(row)),
+      plainButton('channel-sheet', state.words.sheetOf, () => void state.channelSheet(row)),
     ),
     toldView(state, 'sheet'),
   );
@@ -115,18 +112,12 @@ export const channelSheetView = (state: PapersState, row: number): HTMLElement =
 /** Saves and loads what was corrected about columns. */
 export const mappingView = (state: PapersState): HTMLElement => {
   const { words } = state;
-  const input = make('input', {
-    type: 'file',
-    accept: '.json,application/json',
-    hidden: true,
-    'aria-label': words.loadMapping,
-    'data-key': 'mapping-file',
-    onchange: () => {
-      const file = input.files?.[0];
-      if (file) void state.loadMapping(file);
-      input.value = '';
-    },
-  });
+  const input = fileInput(
+    'mapping-file',
+    words.loadMapping,
+    '.json,application/json',
+    (file) => void state.loadMapping(file),
+  );
   return make(
     'div',
     { class: 'cw-table' },
@@ -135,8 +126,8 @@ export const mappingView = (state: PapersState): HTMLElement => {
     make(
       'div',
       { class: 'cw-actions' },
-      plain('mapping-save', words.saveMapping, () => state.saveMapping()),
-      plain('mapping-load', words.loadMapping, () => input.click()),
+      plainButton('mapping-save', words.saveMapping, () => state.saveMapping()),
+      plainButton('mapping-load', words.loadMapping, () => input.click()),
       input,
     ),
     toldView(state, 'mapping'),

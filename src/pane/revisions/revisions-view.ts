@@ -1,31 +1,17 @@
 import type { CompareEntry, CompareSection } from '../../workbook/compare/compare-content';
 import type { ReturnedCell } from '../../workbook/returned/returned-cells';
 import { cellCares, cellName, cellPlace, cellTurn, returnedOutcome } from '../../workbook/returned/returned-words';
-import { make } from '../dom';
+import { fileInput, make, plainButton } from '../dom';
 import { verdictWord } from '../verdict-mark';
 import type { Part, PickedFile, RevisionsState } from './revisions-state';
 
 /** Entries drawn at once in each list. */
 const FIRST = 20;
 
-const plain = (key: string, text: string, press: () => void, isDisabled = false): HTMLElement =>
-  make('button', { type: 'button', class: 'plain', 'data-key': key, disabled: isDisabled, onclick: press }, text);
-
 /** A button that lets a person pick a workbook. */
 const picker = (state: RevisionsState, key: string, text: string, pick: (file: PickedFile) => void): HTMLElement[] => {
-  const input = make('input', {
-    type: 'file',
-    accept: '.xlsx,.xlsm',
-    hidden: true,
-    'aria-label': text,
-    'data-key': `${key}-file`,
-    onchange: () => {
-      const file = input.files?.[0];
-      if (file) pick(file);
-      input.value = '';
-    },
-  });
-  return [plain(key, text, () => input.click(), state.busy !== undefined), input];
+  const input = fileInput(`${key}-file`, text, '.xlsx,.xlsm', pick);
+  return [plainButton(key, text, () => input.click(), state.busy !== undefined), input];
 };
 
 const stateViews = ({ busy, told, words }: RevisionsState, part: Part): (HTMLElement | null)[] => [
@@ -42,7 +28,7 @@ const stateViews = ({ busy, told, words }: RevisionsState, part: Part): (HTMLEle
 const more = (state: RevisionsState, key: string, count: number): HTMLElement | null =>
   state.whole.has(key) || count <= FIRST
     ? null
-    : plain(`all-${key}`, state.words.all(state.count(count)), () => state.showWhole(key));
+    : plainButton(`all-${key}`, state.words.all(state.count(count)), () => state.showWhole(key));
 const shownOf = <T>(state: RevisionsState, key: string, all: readonly T[]): readonly T[] =>
   state.whole.has(key) ? all : all.slice(0, FIRST);
 
@@ -126,8 +112,8 @@ const returnedViews = (state: RevisionsState): (HTMLElement | null)[] => {
           make(
             'div',
             { class: 'cw-actions' },
-            plain('choose-easy', words.chooseEasy, () => state.chooseEasy()),
-            plain('choose-none', words.chooseNone, () => state.chooseNone(), chosen === 0),
+            plainButton('choose-easy', words.chooseEasy, () => state.chooseEasy()),
+            plainButton('choose-none', words.chooseNone, () => state.chooseNone(), chosen === 0),
           ),
           make(
             'ul',
