@@ -38,6 +38,9 @@ it('an open row shows its three plots, each with the same in words', async () =>
 it('says what a sensor must satisfy here, and which kinds remain, with the mark of each tendency', async () => {
   await bench.page.click('[data-key=envelope]');
   await bench.page.click('[data-key=technology]');
+  // A part is filled once the browser has told that it is open.
+  for (const key of ['envelope', 'technology'])
+    await bench.page.waitForSelector(`details:has(> [data-key=${key}]) > ul li`);
   const asked = (await bench.page.locator('.cw-asked').allTextContents()).join(' ');
   // 0.52 gram is what the mass check allows beside mount and cable, as the row's own sentence says.
   expect(asked).toMatch(/0\.52 gram/);
