@@ -162,13 +162,13 @@ export const readArgument = (spec: ArgSpec, givens: readonly Argument[], arg: st
   const cell = single(given, arg);
   if (!cell.ok) return cell;
   if (spec.kind === 'cell') return cell;
-  if (spec.kind === 'choice') return readChoiceArg(cell.value, spec, arg);
   if (spec.kind === 'text') {
     if (isCellError(cell.value)) return failure({ code: 'cell-error', arg, given: cell.value.error });
     if (!isBlank(cell.value)) return outcome(String(cell.value));
     return spec.optional ? outcome(undefined) : failure({ code: 'missing', arg });
   }
-  const reading = readQuantityArg(cell.value, spec, arg);
+  const reading =
+    spec.kind === 'choice' ? readChoiceArg(cell.value, spec, arg) : readQuantityArg(cell.value, spec, arg);
   return spec.forgiving && !reading.ok ? outcome(undefined) : reading;
 };
 

@@ -54,6 +54,8 @@ export interface ChoiceArg extends ArgBase {
   kind: 'choice';
   choices: readonly string[];
   default?: string;
+  /** As of a quantity: an error or an unknown word arrives as undefined. */
+  forgiving?: true;
 }
 export interface TextArg extends ArgBase {
   kind: 'text';

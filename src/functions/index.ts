@@ -190,6 +190,8 @@ import { verdictAtmost } from './verdict/verdict-atmost';
 import { verdictWorst } from './verdict/verdict-worst';
 import { verdictThermal } from './verdict/verdict-thermal';
 import { verdictSpan } from './verdict/verdict-span';
+import { causeMode } from './verdict/cause-mode';
+import { causeTemperature } from './verdict/cause-temperature';
 import { verdictMode } from './verdict/verdict-mode';
 import { missing } from './verdict/missing';
 import { check } from './verdict/check';
@@ -418,6 +420,8 @@ export const FUNCTIONS: readonly AnyFunction[] = [
   verdictThermal,
   verdictSpan,
   verdictMode,
+  causeMode,
+  causeTemperature,
   check,
   reason,
   missing,

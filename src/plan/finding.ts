@@ -104,6 +104,8 @@ export type Finding =
   | (Judged & { readonly check: 'not known'; readonly what: readonly string[] })
   /** A failure whose numbers are not at hand. */
   | (Judged & { readonly check: 'unexplained'; readonly headline: Headline })
+  /** A failure that another cell explains, in its words. */
+  | (Judged & { readonly check: 'explained'; readonly text: string })
   /** A caution beside the verdicts; common practice, no source. */
   | (Judged & { readonly check: 'holding force'; readonly number: number; readonly limit: number })
   | AcrossFinding;

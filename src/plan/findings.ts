@@ -1,3 +1,4 @@
+import type { Excess } from './thermal';
 import { SAMPLES_PER_TOP_FREQUENCY } from '../core/frequency/analyser';
 import { amplitudeRatio } from '../core/level/margin';
 import { spanVerdict, thermalBandVerdict, type Verdict } from '../core/verdict';
@@ -107,18 +108,20 @@ const massFindings = (check: ChannelCheck, limits: Limits): readonly Finding[] =
   return [...found, ...notKnown('mass', check)];
 };
 
+export const temperatureFinding = ({ part, name, end, needed, limit }: Excess): Finding => ({
+  check: 'temperature limit',
+  verdict: 'FAIL',
+  part,
+  name,
+  end,
+  number: needed,
+  limit,
+});
+
 const thermalFindings = (check: ChannelCheck): readonly Finding[] => {
   const { thermal } = check;
   const { band, tolerance } = thermal;
-  const found: Finding[] = thermal.excesses.map(({ part, name, end, needed, limit }) => ({
-    check: 'temperature limit',
-    verdict: 'FAIL',
-    part,
-    name,
-    end,
-    number: needed,
-    limit,
-  }));
+  const found: Finding[] = thermal.excesses.map(temperatureFinding);
   if (band && tolerance)
     found.push({
       check: 'thermal deviation',

@@ -9,7 +9,7 @@ export type LimitedPart = 'sensor' | 'mount' | 'cable';
 /** A needed temperature beyond the operating limit of a part, °C. */
 export interface Excess {
   readonly part: LimitedPart;
-  readonly name: string;
+  readonly name?: string;
   readonly end: 'low' | 'high';
   readonly needed: number;
   readonly limit: number;
@@ -79,7 +79,7 @@ export const checkThermal = (channel: Channel, limits: Limits): ThermalCheck => 
   const band = given?.ok ? given.value : undefined;
   const curve = sensor?.deviation;
   const tolerance = isToleranceUnread ? undefined : rowBound(requirement.thermalTolerance, limits.thermalTolerance);
-  const excesses = excessesOf(channel);
+  const excesses = excessesOf({ low, high }, { sensor, mount, cable });
   const verdict = thermalVerdict({
     band,
     tolerance: tolerance?.pass,
@@ -116,16 +116,20 @@ export const responseOf = (sensor: SensorType): ThermalResponse | undefined =>
     ? undefined
     : { perKelvin: sensor.coefficient, sign: sensor.coefficientSign ?? 'unsigned' });
 
-interface Rated {
-  readonly name: string;
+/** A part with its operating limits, °C; a blank one does not limit. */
+export interface Rated {
+  readonly name?: string;
   readonly temperatureMin?: number;
   readonly temperatureMax?: number;
 }
 
 const limitsOf = (part: Rated | undefined) => ({ min: part?.temperatureMin, max: part?.temperatureMax });
 
-const excessesOf = ({ requirement, sensor, mount, cable }: Channel): readonly Excess[] => {
-  const { temperatureLow: low, temperatureHigh: high } = requirement;
+/** The needed temperatures, °C, that lie beyond an operating limit of a part. */
+export const excessesOf = (
+  { low, high }: { readonly low?: number; readonly high?: number },
+  { sensor, mount, cable }: Readonly<Partial<Record<LimitedPart, Rated>>>,
+): readonly Excess[] => {
   const coldest = Math.min(low ?? Infinity, high ?? Infinity);
   const hottest = Math.max(low ?? -Infinity, high ?? -Infinity);
   let found = NO_EXCESS;

@@ -1,7 +1,7 @@
 import { dittoFormulas, type Dittos } from './dittos';
 import { OWN_KEYS, type OwnKey } from './own-columns';
 import { HostProblem } from './port';
-import { call, expressionsOf, frequencyArguments, missingOf, thermalArguments } from './row-expressions';
+import { call, expressionsOf, frequencyArguments, missingOf, temperatureArguments, thermalArguments } from './row-expressions';
 import { ROW_NUMBER, rowSources, type PlanTables, type RowSources } from './row-sources';
 
 /** Characters of a formula that Excel takes, less what row numbers may add. */
@@ -81,20 +81,13 @@ const WRITERS: Readonly<Record<OwnKey, Writer>> = {
   thermalLow: (from) => call('THERMAL.LOW', ...thermalArguments(from)),
   thermalHigh: (from) => call('THERMAL.HIGH', ...thermalArguments(from)),
   thermalVerdict: (from) => {
-    const { s, m, c, thermalTolerance } = expressionsOf(from);
+    const { thermalTolerance } = expressionsOf(from);
     return call(
       'VERDICT.THERMAL',
       from.own('thermalLow'),
       from.own('thermalHigh'),
       thermalTolerance,
-      from.channel('temperatureLow'),
-      from.channel('temperatureHigh'),
-      s('temperatureMin'),
-      s('temperatureMax'),
-      m('mountTemperatureMin'),
-      m('mountTemperatureMax'),
-      c('cableTemperatureMin'),
-      c('cableTemperatureMax'),
+      ...temperatureArguments(from),
     );
   },
   spanLow: (from) => call('FREQUENCY.LOW', ...frequencyArguments(from, expressionsOf(from).spanTolerance)),
@@ -116,16 +109,16 @@ const WRITERS: Readonly<Record<OwnKey, Writer>> = {
     return call('VERDICT.WORST', ...keys.map((key) => from.own(key)));
   },
   reason: (from) => {
-    const { m, c, band, signalToNoise, headroom, massLimit, thermalTolerance } = expressionsOf(from);
+    const { m, c, i, output, band, signalToNoise, headroom, massLimit, thermalTolerance } = expressionsOf(from);
     return call(
       'REASON',
-      from.own('levelVerdict'),
+      `${from.own('levelVerdict')}&" "&${call('CAUSE.MODE', output, i('mode'))}`,
       from.own('signalToNoise'),
       from.own('headroom'),
       from.own('massVerdict'),
       from.own('massRatio'),
       call('MASS.ALLOWED', from.channel('localMass'), massLimit('pass'), m('mountMass'), c('cableMass')),
-      from.own('thermalVerdict'),
+      `${from.own('thermalVerdict')}&" "&${call('CAUSE.TEMPERATURE', ...temperatureArguments(from))}`,
       from.own('thermalLow'),
       from.own('thermalHigh'),
       from.own('frequencyVerdict'),

@@ -1,5 +1,5 @@
 import { VERDICTS, type Verdict } from '../core/verdict';
-import { NO_REASON } from '../functions/verdict/reason';
+import { NO_TEXT } from '../functions/verdict/cell-findings';
 import { channelLists, rowIdOf } from './channel-lists';
 import { findOwnBlock, OWN_COLUMNS, ownIndex, type OwnKey } from './own-columns';
 import type { SheetContent } from './port';
@@ -30,7 +30,7 @@ export interface Results {
 }
 
 const asVerdict = (cell: Cell | undefined): Verdict => VERDICTS.find((verdict) => verdict === cell) ?? 'INCOMPLETE';
-const asReason = (cell: Cell | undefined): string => (cell === NO_REASON ? '' : asText(cell));
+const asReason = (cell: Cell | undefined): string => (cell === NO_TEXT ? '' : asText(cell));
 const asText = (cell: Cell | undefined): string =>
   cell === null || cell === undefined || typeof cell === 'object' ? '' : String(cell).trim();
 

@@ -88,6 +88,19 @@ export const thermalArguments = (from: RowSources): readonly Expression[] =>
     from.lookup('sensors', 'coefficientSign'),
   ] as const;
 
+/** Temperatures needed, and the operating limits that they are held against. */
+export const temperatureArguments = (from: RowSources): readonly Expression[] =>
+  [
+    from.channel('temperatureLow'),
+    from.channel('temperatureHigh'),
+    from.lookup('sensors', 'temperatureMin'),
+    from.lookup('sensors', 'temperatureMax'),
+    from.lookup('mounts', 'mountTemperatureMin'),
+    from.lookup('mounts', 'mountTemperatureMax'),
+    from.lookup('cables', 'cableTemperatureMin'),
+    from.lookup('cables', 'cableTemperatureMax'),
+  ] as const;
+
 export const frequencyArguments = (from: RowSources, tolerance: string): readonly Expression[] => {
   const { s, m, c, i, output, when, most } = expressionsOf(from);
   const sampleRate = i('sampleRate');

@@ -48,6 +48,7 @@ const SAMPLES: { readonly [C in Finding['check']]: readonly Extract<Finding, { c
   ],
   'reference sensitivity': [{ check: 'reference sensitivity', verdict: 'PASS' }],
   'not known': [{ check: 'not known', verdict: 'INCOMPLETE', what: ['A 5'] }],
+  explained: [{ check: 'explained', verdict: 'FAIL', text: '135 °C, upper limit of the mount 40 °C' }],
   unexplained: (['level', 'mass', 'thermal', 'frequency'] as const).map((headline) => ({ check: 'unexplained', verdict: 'FAIL', headline })), // prettier-ignore
   'holding force': [{ check: 'holding force', verdict: 'WARN', number: 3.57, limit: 2.5, origin: 'a third of what Thin glue holds; common practice, no source' }], // prettier-ignore
   'added masses': [
@@ -94,8 +95,11 @@ const units = (text: string): string[] => (text.match(/\d (dB|g|µg|gram|°C|%|H
 /** Words that no sentence in another language contains by chance. */
 const ENGLISH = /\b(the|would|help|limit|limits|at most|not known|of|and|which|sensor|mount|cable|this row|default|purpose|holds)\b/i; // prettier-ignore
 
+/** A cause that a cell holds is told in the cell's own words. */
+const SAID = ALL.filter(({ check }) => check !== 'explained');
+
 describe.each(['de', 'fr'] as const)('the sentences in %s', (language) => {
-  it.each(ALL.map((finding) => [finding.check, finding] as const))('%s', (_check, finding) => {
+  it.each(SAID.map((finding) => [finding.check, finding] as const))('%s', (_check, finding) => {
     const english = sentenceOf(finding);
     const said = sentenceOf(finding, language);
     expect(numerals(said)).toEqual(numerals(english));

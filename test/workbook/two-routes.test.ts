@@ -79,4 +79,17 @@ describe('cells and plan on the demo', () => {
     for (const [row, check] of channels())
       expect([check.channel.id, cell(row, 'reason') !== '–']).toEqual([check.channel.id, check.verdict !== 'PASS']);
   });
+
+  it('name the input that does not fit and the temperature limit that is exceeded', () => {
+    const told = channels().flatMap(([row, { channel, level, thermal }]) => {
+      const words = [
+        ...(level.modeMismatch ? [`${level.modeMismatch.output} output on an ${level.modeMismatch.mode} input`] : []),
+        ...thermal.excesses.map(({ part, end, limit }) => `${end === 'low' ? 'lower' : 'upper'} limit of the ${part} ${String(limit)} °C`), // prettier-ignore
+      ];
+      return words.map((part) => [channel.id, part, String(cell(row, 'reason'))] as const);
+    });
+    expect(new Set(told.map(([id]) => id))).toEqual(new Set(['M003', 'M016', 'M017', 'M031', 'M032']));
+    for (const [, part, reason] of told) expect(reason).toContain(part);
+    expect(channels().filter(([row]) => String(cell(row, 'reason')).includes('do not say why'))).toEqual([]);
+  });
 });

@@ -26,11 +26,17 @@ export interface RowCells {
   readonly missing?: readonly Block[];
 }
 
-/** Blanks, errors and other texts are no verdict, and so INCOMPLETE. */
-const verdictIn = (cell: Cell | undefined): Verdict => {
-  const text = typeof cell === 'string' ? cell.trim().toUpperCase() : '';
-  return VERDICTS.find((verdict) => verdict === text) ?? 'INCOMPLETE';
+/** What stands where a text is asked for and there is none: some spreadsheet programs take an empty one for unknown. */
+export const NO_TEXT = '–';
+
+/** A verdict, and the cause that may follow it. Blanks, errors and other texts are no verdict, and so INCOMPLETE. */
+const judgedIn = (cell: Cell | undefined): { readonly verdict: Verdict; readonly cause: string } => {
+  const [word = '', ...rest] = typeof cell === 'string' ? cell.trim().split(/\s+/) : [];
+  const verdict = VERDICTS.find((known) => known === word.toUpperCase());
+  const cause = rest.join(' ');
+  return { verdict: verdict ?? 'INCOMPLETE', cause: cause === NO_TEXT ? '' : cause };
 };
+const verdictIn = (cell: Cell | undefined): Verdict => judgedIn(cell).verdict;
 
 /** What the cells say against a PASS; a failure that no number shows is told as such. */
 export const cellFindings = (row: RowCells): readonly Finding[] => {
@@ -61,13 +67,16 @@ const told = (
   findings: readonly (Finding | false | undefined)[],
   numbers: Readonly<Record<string, number | undefined>>,
 ): Told => {
-  const verdict = verdictIn(cell);
+  const { verdict, cause } = judgedIn(cell);
   if (verdict === 'PASS') return { verdict, findings: [], unknown: [] };
   if (verdict === 'INCOMPLETE') {
     const unknown = Object.keys(numbers).filter((name) => numbers[name] === undefined);
     return { verdict, findings: [], unknown: unknown.length > 0 ? unknown : [`${headline} verdict`] };
   }
-  const found = findings.filter((finding) => finding !== undefined && finding !== false);
+  const found = [
+    ...(cause === '' ? [] : [{ check: 'explained', verdict, text: cause } as const]),
+    ...findings.filter((finding) => finding !== undefined && finding !== false),
+  ];
   return { verdict, findings: found.length > 0 ? found : [{ check: 'unexplained', headline, verdict }], unknown: [] };
 };
 

@@ -1,16 +1,14 @@
 import type { QuantityArg } from '../define';
 import { defineFunction } from '../define';
 import { reasonText } from '../../plan/sentence';
-import { cellFindings } from './cell-findings';
+import { cellFindings, NO_TEXT } from './cell-findings';
 
-const verdict = (what: string) => ({ kind: 'cell', optional: true, text: `Verdict of ${what}.` }) as const;
+const verdict = (what: string) =>
+  ({ kind: 'cell', optional: true, text: `Verdict of ${what}; its cause may follow.` }) as const;
 const number = <const U extends QuantityArg['unit']>(unit: U, text: string) =>
   ({ unit, optional: true, forgiving: true, text }) as const;
 const limit = <const U extends QuantityArg['unit']>(unit: U, byDefault: number, text: string) =>
   ({ unit, default: byDefault, text }) as const;
-
-/** Some spreadsheet programs take an empty text for an unknown one. */
-export const NO_REASON = '–';
 
 export const reason = defineFunction({
   name: 'REASON',
@@ -47,7 +45,7 @@ export const reason = defineFunction({
   validity: 'Explains verdicts, does not judge: numbers and verdicts come from the row.',
   source: { kind: 'derivation', from: 'each number put beside its limit' },
 
-  compute: (given) => reasonText(cellFindings(given)) || NO_REASON,
+  compute: (given) => reasonText(cellFindings(given)) || NO_TEXT,
 
   examples: [
     {

@@ -3,14 +3,8 @@ import type { ChannelCheck } from '../../plan/check';
 import { envelopeOf } from '../../plan/choosing/envelope';
 import { askedOfSupplier, envelopeSentence } from '../../plan/choosing/envelope-words';
 import { adviseTechnology } from '../../plan/choosing/technology';
-import {
-  adviceNotes,
-  elementWords,
-  relaxationWords,
-  standingWords,
-  technologySentence,
-} from '../../plan/choosing/technology-words';
-import type { Advised, TechnologyReason } from '../../plan/choosing/technology-types';
+import { adviceNotes, elementWords, standingWords, technologySentence } from '../../plan/choosing/technology-words';
+import type { Advised } from '../../plan/choosing/technology-types';
 import type { Limits } from '../../plan/limits';
 import { make } from '../dom';
 import { folded } from '../folded';
@@ -104,7 +98,7 @@ const technologyLists = ({ channel }: ChannelCheck, limits: Limits, language: La
       make('strong', {}, name),
       `: ${standingWords(standing, language)}`,
       reasons.length > 0
-        ? make('ul', {}, ...reasons.map((reason) => make('li', {}, reasonText(reason, language))))
+        ? make('ul', {}, ...reasons.map((reason) => make('li', {}, technologySentence(reason, language))))
         : null,
     );
   return [
@@ -113,6 +107,3 @@ const technologyLists = ({ channel }: ChannelCheck, limits: Limits, language: La
     ...adviceNotes(advice, language).map((note) => make('p', {}, note)),
   ];
 };
-
-const reasonText = (reason: TechnologyReason, language: Language): string =>
-  [technologySentence(reason, language), relaxationWords(reason, language)].filter(Boolean).join(' ');

@@ -41,7 +41,7 @@ const capital = (text: string): string => text.charAt(0).toUpperCase() + text.sl
 const SIGNS = { atMost: '≤', atLeast: '≥' } as const;
 
 /** "≥ 11.2 % thermal tolerance would bring it back"; undefined where no number would. */
-export const relaxationWords = ({ relaxation, standing }: TechnologyReason, language: Language = 'en') => {
+const relaxationWords = ({ relaxation, standing }: TechnologyReason, language: Language = 'en') => {
   const texts = ADVICE_WORDS[language];
   if (relaxation?.number === undefined || relaxation.unit === undefined) return undefined;
   const { number, unit, direction = 'atLeast' } = relaxation;

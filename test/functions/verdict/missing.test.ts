@@ -1,5 +1,7 @@
 import { callFunction } from '../../../src/engine/call';
 import { missing } from '../../../src/functions/verdict/missing';
+import { INPUT_MODES, OUTPUT_MODES } from '../../../src/plan/fields';
+import { causeMode } from '../../../src/functions/verdict/cause-mode';
 import { verdictMode } from '../../../src/functions/verdict/verdict-mode';
 import type { Block, Cell } from '../../../src/functions/define';
 
@@ -34,5 +36,19 @@ describe('VERDICT.MODE', () => {
       [null, 'charge'],
     ] as const)
       expect(callFunction(verdictMode, [output, mode])).toEqual({ ok: true, value: 'INCOMPLETE' });
+  });
+});
+
+describe('CAUSE.MODE', () => {
+  it('has a cause exactly where the verdict is FAIL, and none for what cannot be read', () => {
+    for (const output of [...OUTPUT_MODES, null])
+      for (const mode of [...INPUT_MODES, null]) {
+        const verdict = callFunction(verdictMode, [output, mode]);
+        const cause = callFunction(causeMode, [output, mode]);
+        if (!verdict.ok || !cause.ok) throw new Error(`${output} ${mode}`);
+        expect([output, mode, cause.value === '–']).toEqual([output, mode, verdict.value !== 'FAIL']);
+      }
+    expect(callFunction(causeMode, [{ error: '#N/A' }, 'IEPE'])).toEqual({ ok: true, value: '–' });
+    expect(callFunction(causeMode, ['optical', 'IEPE'])).toEqual({ ok: true, value: '–' });
   });
 });

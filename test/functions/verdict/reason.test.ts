@@ -39,6 +39,15 @@ describe('REASON', () => {
     );
   });
 
+  it('tells the cause that follows a verdict, beside what the numbers say, and only where the verdict needs one', () => {
+    const cause = 'charge output on an IEPE input';
+    expect(text({ 0: `FAIL ${cause}.` })).toBe(`${cause}.`);
+    expect(text({ 0: `FAIL ${cause}.`, 2: -1 })).toBe(`${cause}. Headroom −1 dB, limit 3.5 dB.`);
+    expect(text({ 0: `PASS ${cause}.` })).toBe('–');
+    expect(text({ 0: 'FAIL –' })).toBe(text({ 0: 'FAIL' }));
+    expect(text({ 0: ' –', 1: null })).toBe('Not known: signal to noise.');
+  });
+
   it('repeats the names that it is given, from any of its last arguments', () => {
     const args: Argument[] = [...PASSING, 20, 3.5, 0.1, 5, 'Local mass', [['', 'Range'], [null, { error: '#N/A' }]]]; // prettier-ignore
     args[3] = 'INCOMPLETE';

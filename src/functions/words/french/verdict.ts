@@ -37,6 +37,14 @@ export const verdict: Translations = {
     'Si l’entrée peut recevoir ce que donne le capteur : PASS, FAIL, ou INCOMPLETE quand l’un des deux n’est pas connu.',
   'Output mode of the sensor.': 'Type de sortie du capteur.',
   'Mode of the input.': 'Mode de l’entrée.',
+  'Why VERDICT.MODE fails, in words: which output stands on which input, and what would help.':
+    'Pourquoi VERDICT.MODE donne FAIL, en mots : quelle sortie sur quelle entrée, et ce qui aiderait.',
+  'A sentence; a dash where the input takes it, or one of both is not known.':
+    'Une phrase ; un tiret là où l’entrée convient ou si l’un des deux n’est pas connu.',
+  'Which temperature lies beyond which operating limit, in words: sensor, mount and cable.':
+    'Quelle température dépasse quelle limite d’emploi, en mots : capteur, fixation et câble.',
+  'Sentences; a dash where no known limit is exceeded.':
+    'Des phrases ; un tiret là où aucune limite connue n’est dépassée.',
   'PASS, FAIL or INCOMPLETE.': 'PASS, FAIL ou INCOMPLETE.',
   'Checks every row of a channel list against the lists it names: numbers, verdicts and reasons.':
     'Vérifie chaque ligne d’une liste de voies avec les listes qu’elle nomme : nombres, verdicts et raisons.',
@@ -51,15 +59,15 @@ export const verdict: Translations = {
     'Une ligne d’en-tête et une ligne par ligne de la liste ; une ligne vide reste vide. Ce qui ne peut être calculé reste vide et rend son verdict INCOMPLETE.',
   'One short text for a channel row: what keeps it from a PASS, worst first, and what would help.':
     'Un texte court pour une ligne de voie : ce qui la sépare de PASS, le pire d’abord, et ce qui aiderait.',
-  'Verdict of the level.': 'Verdict sur le niveau.',
+  'Verdict of the level; its cause may follow.': 'Verdict sur le niveau ; la cause peut suivre.',
   'Signal to noise.': 'Rapport signal sur bruit.',
-  'Verdict of the mass loading.': 'Verdict sur la charge massique.',
+  'Verdict of the mass loading; its cause may follow.': 'Verdict sur la charge massique ; la cause peut suivre.',
   'Mass ratio.': 'Rapport de charge massique.',
   'Heaviest sensor that passes.': 'Capteur accepté le plus lourd.',
-  'Verdict of the thermal deviation.': 'Verdict sur l’écart thermique.',
+  'Verdict of the thermal deviation; its cause may follow.': 'Verdict sur l’écart thermique ; la cause peut suivre.',
   'Lowest deviation.': 'Plus petit écart.',
   'Highest deviation.': 'Plus grand écart.',
-  'Verdict of the frequency span.': 'Verdict sur la plage de fréquences.',
+  'Verdict of the frequency span; its cause may follow.': 'Verdict sur la plage de fréquences ; la cause peut suivre.',
   'Lower end of the span.': 'Bout inférieur de la plage.',
   'Upper end of the span.': 'Bout supérieur de la plage.',
   'Limit of the signal to noise.': 'Limite du rapport signal sur bruit.',

@@ -37,6 +37,14 @@ export const verdict: Translations = {
     'Ob der Eingang annehmen kann, was der Aufnehmer abgibt: PASS, FAIL, oder INCOMPLETE, wenn eines davon unbekannt ist.',
   'Output mode of the sensor.': 'Art des Aufnehmerausgangs.',
   'Mode of the input.': 'Betriebsart des Eingangs.',
+  'Why VERDICT.MODE fails, in words: which output stands on which input, and what would help.':
+    'Warum VERDICT.MODE auf FAIL steht, in Worten: welcher Ausgang an welchem Eingang, und was helfen würde.',
+  'A sentence; a dash where the input takes it, or one of both is not known.':
+    'Ein Satz; ein Strich, wo der Eingang passt oder eines von beiden unbekannt ist.',
+  'Which temperature lies beyond which operating limit, in words: sensor, mount and cable.':
+    'Welche Temperatur welche Einsatzgrenze überschreitet, in Worten: Aufnehmer, Ankopplung und Kabel.',
+  'Sentences; a dash where no known limit is exceeded.':
+    'Sätze; ein Strich, wo keine bekannte Grenze überschritten ist.',
   'PASS, FAIL or INCOMPLETE.': 'PASS, FAIL oder INCOMPLETE.',
   'Checks every row of a channel list against the lists it names: numbers, verdicts and reasons.':
     'Prüft jede Zeile einer Kanalliste gegen die Listen, die sie nennt: Zahlen, Urteile und Gründe.',
@@ -50,15 +58,16 @@ export const verdict: Translations = {
     'Eine Kopfzeile und eine Zeile je Zeile der Liste; eine leere Zeile bleibt leer. Was nicht berechnet werden kann, ist leer und macht sein Urteil INCOMPLETE.',
   'One short text for a channel row: what keeps it from a PASS, worst first, and what would help.':
     'Ein kurzer Text für eine Kanalzeile: was sie von PASS trennt, das Schlimmste zuerst, und was helfen würde.',
-  'Verdict of the level.': 'Urteil über den Pegel.',
+  'Verdict of the level; its cause may follow.': 'Urteil über den Pegel; die Ursache darf folgen.',
   'Signal to noise.': 'Rauschabstand.',
-  'Verdict of the mass loading.': 'Urteil über die Massenbelastung.',
+  'Verdict of the mass loading; its cause may follow.': 'Urteil über die Massenbelastung; die Ursache darf folgen.',
   'Mass ratio.': 'Massenverhältnis.',
   'Heaviest sensor that passes.': 'Schwerster Aufnehmer, der besteht.',
-  'Verdict of the thermal deviation.': 'Urteil über die Abweichung mit der Temperatur.',
+  'Verdict of the thermal deviation; its cause may follow.':
+    'Urteil über die Abweichung mit der Temperatur; die Ursache darf folgen.',
   'Lowest deviation.': 'Kleinste Abweichung.',
   'Highest deviation.': 'Größte Abweichung.',
-  'Verdict of the frequency span.': 'Urteil über den Frequenzbereich.',
+  'Verdict of the frequency span; its cause may follow.': 'Urteil über den Frequenzbereich; die Ursache darf folgen.',
   'Lower end of the span.': 'Unteres Ende des Bereichs.',
   'Upper end of the span.': 'Oberes Ende des Bereichs.',
   'Limit of the signal to noise.': 'Grenze des Rauschabstands.',

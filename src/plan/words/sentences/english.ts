@@ -131,6 +131,7 @@ export const ENGLISH: Sentences = {
     'The level rests on the reference sensitivity alone, for no thermal deviation is known over this range.',
   missing: ({ fields, named }) => `Not known: ${fields.map((field) => missingLabel(field, named)).join(', ')}.`,
   'not known': ({ what }) => `Not known: ${what.join(', ')}.`,
+  explained: ({ text }) => text,
   unexplained: ({ headline, verdict }) =>
     `${headline.charAt(0).toUpperCase()}${headline.slice(1)} ${verdict}: ${HEADLINE_HELP[headline]}.`.replace(
       '?.',

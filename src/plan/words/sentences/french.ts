@@ -135,6 +135,7 @@ export const FRENCH: Sentences = {
     'Le niveau repose sur la seule sensibilité de référence, car aucune dérive n’est connue sur ces températures.',
   missing: ({ fields, named }) => `Inconnu : ${fields.map((field) => missingLabel(field, named, 'fr')).join(', ')}.`,
   'not known': ({ what }) => `Inconnu : ${what.join(', ')}.`,
+  explained: ({ text }) => text,
   unexplained: ({ headline, verdict }) => `${HEADLINE[headline]} ${verdict} : ${HEADLINE_HELP[headline]}`,
   'holding force': (f) => {
     const [number, limit] = quantityAgainst(f.number, f.limit, 'N');

@@ -136,6 +136,7 @@ export const GERMAN: Sentences = {
   missing: ({ fields, named }) =>
     `Nicht bekannt: ${fields.map((field) => missingLabel(field, named, 'de')).join(', ')}.`,
   'not known': ({ what }) => `Nicht bekannt: ${what.join(', ')}.`,
+  explained: ({ text }) => text,
   unexplained: ({ headline, verdict }) => `${HEADLINE[headline]} ${verdict}: ${HEADLINE_HELP[headline]}`,
   'holding force': (f) => {
     const [number, limit] = quantityAgainst(f.number, f.limit, 'N');
