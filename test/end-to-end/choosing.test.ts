@@ -126,6 +126,17 @@ it('writes a chosen type with its parts into the row, the verdict follows, and o
   expect(user(await rowCells())).toEqual(user(cells));
 }, 150_000);
 
+it('for the rows of a part says in how many a type passes, in which not, and whose parts are shown', async () => {
+  await bench.page.selectOption('[data-key=choose-target]', 'part');
+  await bench.page.click('[data-key=rank]');
+  await bench.page.waitForSelector('.cw-candidates', { timeout: 60_000 });
+  const first = (await bench.page.textContent('.cw-candidates > li:first-child'))!;
+  expect(first).toMatch(/PASS \d+, .*FAIL \d+ of 65 channels; no PASS: W001/);
+  expect(first).toMatch(/at W001, the worst · /);
+  expect(await bench.page.textContent('.cw-choose .cw-message')).toMatch(/No type passes for W001/);
+  await bench.page.selectOption('[data-key=choose-target]', 'row');
+}, 90_000);
+
 it('says what conflicts and what would help where nothing fits', async () => {
   await bench.page.click('.cw-row[aria-expanded=true]');
   await bench.page.locator('.cw-row', { hasText: 'C001' }).click();

@@ -10,7 +10,13 @@ const BIN = join(__dirname, '../../src/entries/channelwright.mjs');
 interface Chosen {
   readonly choices: readonly {
     readonly channels: readonly string[];
-    readonly candidates: readonly { readonly sensor: string; readonly verdict: string; readonly margin_dB: number }[];
+    readonly candidates: readonly {
+      readonly sensor: string;
+      readonly verdict: string;
+      readonly margin_dB: number;
+      readonly channels_by_verdict?: Readonly<Record<string, number>>;
+      readonly with?: readonly { readonly channels: readonly string[]; readonly verdict: string }[];
+    }[];
     readonly conflicts?: readonly { readonly aims: readonly string[] }[];
     readonly answers?: readonly { readonly kind: string }[];
   }[];
@@ -41,6 +47,25 @@ describe('channelwright choose', () => {
     const flowing = out.replace(/\s+/g, ' ');
     expect(flowing).toContain('combinations in stock meet lowest level (noise) and added mass together');
     expect(flowing).toContain('10.5 dB of overlap with two sensors');
+  });
+
+  it('with --together ranks one type for several channels, and says for which of them it does not pass', async () => {
+    const { status, out } = await run(['choose', CASES_FILE, ...only('C3', 'C5', 'C6'), '--free', '--together']);
+    expect(status).toBe(1);
+    const flowing = out.replace(/\s+/g, ' ');
+    expect(flowing).toContain('One type for 3 channels: C3, C5, C6');
+    expect(flowing).toContain('No type passes for C3, C6. What would help for the first of them:');
+    const { choices } = await chosen(...[CASES_FILE, ...only('C3', 'C5', 'C6'), '--free', '--together', '--top', '99']);
+    const { choices: alone } = await chosen(...[CASES_FILE, ...only('C3', 'C5', 'C6'), '--free', '--top', '99']);
+    for (const one of choices[0]!.candidates) {
+      const verdicts = alone.map(({ candidates }) => candidates.find(({ sensor }) => sensor === one.sensor)!.verdict);
+      const said = one.with!.flatMap(({ channels, verdict }) => channels.map((id) => [id, verdict]));
+      expect(Object.fromEntries(said)).toEqual({ C3: verdicts[0], C5: verdicts[1], C6: verdicts[2] });
+      expect(one.channels_by_verdict!['PASS']).toBe(verdicts.filter((verdict) => verdict === 'PASS').length);
+    }
+    const passes = choices[0]!.candidates.map((one) => one.channels_by_verdict!['PASS']!);
+    const failing = choices[0]!.candidates.filter(({ verdict }) => verdict === 'FAIL').length;
+    expect(passes.slice(-failing)).toEqual([...passes.slice(-failing)].sort((a, b) => b - a));
   });
 
   it('ends with 2 while a row lacks what has to be known', async () => {

@@ -2,6 +2,7 @@ import { worstVerdict, type Verdict } from '../../core/verdict';
 import { PARTS, stockOf } from '../../plan/choosing/candidate';
 import { rankCandidates } from '../../plan/choosing/rank';
 import { demandsOf } from '../../plan/choosing/rank-demands';
+import { withoutType } from '../../plan/choosing/rank-several';
 import { CANDIDATE_ORDERS, type CandidateOrder } from '../../plan/choosing/rank-order';
 import { waysOut } from '../../plan/choosing/relax';
 import { joinName } from '../../plan/from-tables';
@@ -26,6 +27,7 @@ export const CHOOSE_OPTIONS = {
   top: { type: 'string' },
   order: { type: 'string' },
   free: { type: 'boolean', default: false },
+  together: { type: 'boolean', default: false },
   language: { type: 'string' },
   json: { type: 'boolean', default: false },
   mapping: { type: 'string' },
@@ -88,6 +90,9 @@ const selected = (
   return found;
 };
 
+const askingTheSame = (channels: readonly Channel[]): readonly (readonly Channel[])[] =>
+  demandsOf(channels).map(({ channels: places }) => places.map((place) => channels[place]!));
+
 export const chooseCommand = async (paths: readonly string[], values: ChooseValues, io: Io): Promise<number> => {
   const [path] = paths;
   if (path === undefined || paths.length > 1) throw usageProblem('choose: name one plan: a workbook or a JSON plan.');
@@ -101,14 +106,14 @@ export const chooseCommand = async (paths: readonly string[], values: ChooseValu
   const stock = stockOf(plan);
   if (stock.sensors.length === 0) throw new CommandProblem(`${path}: no sensor list was found, or it has no rows.`);
   const { limits } = plan;
-  const demands = demandsOf(channels);
+  const isTogether = values['together'] === true && channels.length > 1;
+  const asked = isTogether ? [channels] : askingTheSame(channels);
   const progress = new Progress(io);
-  const choices = demands.map((demand, i): Choice => {
-    progress.say(`Choosing for ${demand.channel.id} (${i + 1} of ${demands.length}) …`);
-    const own = demand.channels.map((place) => channels[place]!);
+  const choices = asked.map((own, i): Choice => {
+    progress.say(`Choosing for ${own[0]!.id} (${i + 1} of ${asked.length}) …`);
     const { candidates } = rankCandidates(own, stock, limits, { order, free });
-    const isOpen = candidates[0]?.verdict !== 'PASS';
-    return { channels: own, candidates, ways: isOpen ? waysOut(demand.channel, stock, limits, { free }) : undefined };
+    const [open] = withoutType(candidates);
+    return { channels: own, candidates, isTogether, ways: open === undefined ? undefined : waysOut(own[open]!, stock, limits, { free }) }; // prettier-ignore
   });
   progress.done();
   for (const line of notes) io.error(`${line}\n`);

@@ -3,6 +3,7 @@ import { fromSi } from '../../core/units';
 import { limitText, whyNot } from '../../plan/choosing/candidate-reasons';
 import { aimWords, marginWords, massWords } from '../../plan/choosing/candidate-words';
 import type { Candidate } from '../../plan/choosing/rank';
+import { countsWords, openWords, worstWords } from '../../plan/choosing/rank-several';
 import type { WaysOut } from '../../plan/choosing/relax';
 import { answerSentence } from '../../plan/choosing/relax-answer-words';
 import { conflictSentence, relaxationSentence, unknownSentence } from '../../plan/choosing/relax-words';
@@ -14,11 +15,13 @@ import { CHOOSE_WORDS } from './choose-words';
 import { plainLine, type Pen } from './terminal';
 import { hanging } from './wrap';
 
-/** Channels that ask the same, with what the stock has for them. */
+/** Channels that ask the same, or are to have one type, with what the stock has for them. */
 export interface Choice {
   readonly channels: readonly Channel[];
   readonly candidates: readonly Candidate[];
-  /** Where nothing reaches a PASS. */
+  /** One type for all of them, though they ask different things. */
+  readonly isTogether?: boolean;
+  /** Of the first channel for which nothing reaches a PASS. */
   readonly ways?: WaysOut;
 }
 export interface ChooseReport {
@@ -63,12 +66,14 @@ export const chooseReport = (report: ChooseReport, columns: number, pen: Pen): s
   ].join('\n');
 };
 
+/** What limits a type stands below it, for a table with sentences in it fits no terminal. */
 const choiceLines = (
-  { channels, candidates, ways }: Choice,
+  choice: Choice,
   { limits, top, language }: ChooseReport,
   columns: number,
   pen: Pen,
 ): readonly string[] => {
+  const { channels, candidates, ways, isTogether = false } = choice;
   const words = CHOOSE_WORDS[language];
   const names = channels.slice(0, MOST_NAMES).map(({ id }) => plainLine(id));
   const passing = candidates.filter(({ verdict }) => verdict === 'PASS').length;
@@ -84,39 +89,55 @@ const choiceLines = (
   const left = columns - INDENT - widths.reduce((sum, width) => sum + width + 2, 0);
   widths.push(Math.min(widthOf(4), Math.max(LEAST_PARTS, left)));
   const line = (cells: readonly string[]) => cells.map((cell, c) => fit(cell, widths[c]!)).join('  ');
-  const isWarn = candidates[0]?.verdict === 'WARN';
+  const below = (one: Candidate): readonly string[] => {
+    const limit = limitText(one.worst, limits, language);
+    if (!isTogether) return limit === '' ? [] : [limit];
+    const worst = worstWords(one, channels, language) ?? '';
+    return [countsWords(one, channels, language) ?? '', [worst, limit].filter(Boolean).join(': ')];
+  };
   return [
-    pen.strong(words.channels(names.join(', '), channels.length - names.length, channels.length)),
+    pen.strong((isTogether ? words.together : words.channels)(names.join(', '), channels.length - names.length, channels.length)), // prettier-ignore
     `  ${words.fitting(passing, candidates.length)}`,
     `  ${pen.strong(line(words.headings).trimEnd())}`,
     ...rows.flatMap((cells, i) => {
-      const { verdict, worst } = shown[i]!;
+      const { verdict } = shown[i]!;
       const start = line(cells);
       const at = widths[0]! + 2;
       const inked = start.slice(0, at) + pen.verdict(verdict, start.slice(at, at + widths[1]!)) + start.slice(at + widths[1]!); // prettier-ignore
-      return [`  ${inked}`.trimEnd(), ...reasonLines(limitText(worst, limits, language), columns)];
+      return [`  ${inked}`.trimEnd(), ...below(shown[i]!).map((text) => hanging('      ', plainLine(text), columns))];
     }),
     ...(candidates.length > shown.length ? [`  ${words.more(candidates.length - shown.length)}`] : []),
-    ...(ways
-      ? [
-          `  ${isWarn ? words.only : words.nothing}`,
-          ...waysLines(ways, language).map((text) => hanging('    ', plainLine(text), columns)),
-        ]
-      : []),
+    ...openTitle(choice, language).map((title) => hanging('  ', plainLine(title), columns)),
+    ...(ways ? waysLines(ways, language).map((text) => hanging('    ', plainLine(text), columns)) : []),
   ];
 };
 
-/** What limits a type stands below it, for a table with sentences in it fits no terminal. */
-const reasonLines = (text: string, columns: number): readonly string[] =>
-  text === '' ? [] : [hanging('      ', plainLine(text), columns)];
+const openTitle = ({ channels, candidates, isTogether = false }: Choice, language: Language): readonly string[] => {
+  const verdict = candidates[0]?.verdict;
+  if (verdict === undefined || verdict === 'PASS') return [];
+  if (isTogether) return [openWords(candidates, channels, language)];
+  return [verdict === 'WARN' ? CHOOSE_WORDS[language].only : CHOOSE_WORDS[language].nothing];
+};
 
 const finite = (value: number | undefined): number | null =>
   value === undefined || !Number.isFinite(value) ? null : value;
 
+const togetherJson = (one: Candidate, channels: readonly Channel[]) => ({
+  channels_by_verdict: one.counts,
+  worst_channel: one.worst.check.channel.id,
+  with: one.fits.map(({ channels: places, fit: { combination, check } }) => ({
+    channels: places.map((place) => channels[place]!.id),
+    verdict: check.verdict,
+    mount: combination.mount?.name ?? null,
+    cable: combination.cable?.name ?? null,
+    input: combination.input?.name ?? null,
+  })),
+});
+
 /** The same for programs; margins in dB, masses in gram, null where nothing is known or no limit is in reach. */
 export const chooseJson = ({ path, choices, limits, unread, top, language }: ChooseReport) => ({
   plan: path,
-  choices: choices.map(({ channels, candidates, ways }) => ({
+  choices: choices.map(({ channels, candidates, ways, isTogether = false }) => ({
     channels: channels.map(({ id }) => id),
     candidates: candidates.slice(0, top).map((one) => ({
       sensor: one.sensor.name,
@@ -128,6 +149,7 @@ export const chooseJson = ({ path, choices, limits, unread, top, language }: Cho
       input: one.worst.combination.input?.name ?? null,
       added_mass_gram: one.mass === undefined ? null : fromSi(one.mass, 'gram'),
       headlines: one.headlines,
+      ...(isTogether ? togetherJson(one, channels) : {}),
       margins_dB: Object.fromEntries(one.worst.margins.map(({ aim, dB }) => [aim, finite(dB)])),
       in_stock: one.sensor.quantity ?? null,
       reasons: whyNot(one.worst, limits).map((finding) => sentenceOf(finding, language)),

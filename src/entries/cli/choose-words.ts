@@ -3,6 +3,7 @@ import type { InLanguages } from '../../core/language';
 interface ChooseWords {
   readonly headings: readonly [string, string, string, string, string];
   readonly channels: (names: string, more: number, count: number) => string;
+  readonly together: (names: string, more: number, count: number) => string;
   readonly fitting: (types: number, of: number) => string;
   readonly nothing: string;
   readonly only: string;
@@ -16,6 +17,7 @@ export const CHOOSE_WORDS: InLanguages<ChooseWords> = {
     headings: ['Sensor type', 'Verdict', 'Margin', 'Added mass', 'With'],
     channels: (names, more, count) =>
       `${count === 1 ? 'Channel' : `${count} channels that ask the same:`} ${names}${more > 0 ? ` and ${more} more` : ''}`,
+    together: (names, more, count) => `One type for ${count} channels: ${names}${more > 0 ? ` and ${more} more` : ''}`,
     fitting: (types, of) => `${types} of ${of} types PASS here.`,
     nothing: 'Nothing fits. What stands against each other, and what would help:',
     only: 'Only with a warning. What would let something PASS:',
@@ -27,6 +29,7 @@ export const CHOOSE_WORDS: InLanguages<ChooseWords> = {
     headings: ['Aufnehmertyp', 'Urteil', 'Reserve', 'Zusatzmasse', 'Mit'],
     channels: (names, more, count) =>
       `${count === 1 ? 'Kanal' : `${count} Kanäle mit gleicher Anforderung:`} ${names}${more > 0 ? ` und ${more} weitere` : ''}`,
+    together: (names, more, count) => `Ein Typ für ${count} Kanäle: ${names}${more > 0 ? ` und ${more} weitere` : ''}`,
     fitting: (types, of) => `${types} von ${of} Typen mit PASS.`,
     nothing: 'Nichts passt. Was einander entgegensteht, und was helfen würde:',
     only: 'Nur mit Warnung. Womit etwas PASS erreichen würde:',
@@ -38,6 +41,7 @@ export const CHOOSE_WORDS: InLanguages<ChooseWords> = {
     headings: ['Type de capteur', 'Verdict', 'Marge', 'Masse ajoutée', 'Avec'],
     channels: (names, more, count) =>
       `${count === 1 ? 'Voie' : `${count} voies de même exigence :`} ${names}${more > 0 ? ` et ${more} autres` : ''}`,
+    together: (names, more, count) => `Un type pour ${count} voies : ${names}${more > 0 ? ` et ${more} autres` : ''}`,
     fitting: (types, of) => `${types} types sur ${of} obtiennent PASS ici.`,
     nothing: 'Rien ne convient. Ce qui s’oppose, et ce qui aiderait :',
     only: 'Seulement avec un avertissement. Ce qui permettrait un PASS :',

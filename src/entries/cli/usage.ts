@@ -18,6 +18,7 @@ export const USAGE = `channelwright: plan vibration measurement channels and pro
       --channel NAME             only this channel (may be given again); --group PART: only this structure part
       --top N                    how many types to show (5); --order margin, mass or stock
       --free                     let mounts, cables and inputs change that the rows name
+      --together                 one type for all of these channels: how many of them it passes for, worst channel
       --language LANG, --json, --mapping FILE, --list SHEET, --lists all, --stock FILE
   channelwright assign PLAN      give the channels of one plan sensors from its sensor list, proven to be the best choice
       -o, --output OUT           write a copy with the sensors filled in, and check it; --parts: mounts, cables, inputs too

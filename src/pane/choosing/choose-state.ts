@@ -1,7 +1,8 @@
 import type { Part } from '../../plan/choosing/candidate';
+import { withoutType } from '../../plan/choosing/rank-several';
 import { rankingSteps, type Candidate } from '../../plan/choosing/rank';
 import { inOrder, type CandidateOrder } from '../../plan/choosing/rank-order';
-import type { SensorType } from '../../plan/model';
+import type { Channel, SensorType } from '../../plan/model';
 import type { WaysOut } from '../../plan/choosing/relax';
 import { stockIn, waysOutForRow } from '../../workbook/choosing/choose';
 import type { PlanSession } from '../../workbook/session';
@@ -19,8 +20,9 @@ export class ChooseState {
   readonly free = new Set<Part>(['mount', 'cable', 'input']);
   candidates?: readonly Candidate[];
   ways?: WaysOut;
-  /** Sheet rows for which the candidates were ranked, in the order of the channels. */
+  /** Sheet rows for which the candidates were ranked, and their channels in the same order. */
   ranked: readonly number[] = [];
+  channels: readonly Channel[] = [];
   order: CandidateOrder = 'margin';
   /** Shown are only types with this word; blank for all. */
   readonly filters: Record<Filter, string> = { technology: '', output: '', axes: '' };
@@ -94,19 +96,20 @@ export class ChooseState {
       const rows = this.target === 'selected' ? await this.session.selectedRows() : this.rowsOf(this.target);
       this.hasNoRows = rows.length === 0;
       if (this.hasNoRows) return;
-      const channels = rows.map((row) => judged.byRow.get(row)!.channel);
+      this.ranked = rows;
+      this.channels = rows.map((row) => judged.byRow.get(row)!.channel);
       const free = [...this.free];
-      const steps = rankingSteps(channels, stockIn(judged), judged.limits, { free });
+      const steps = rankingSteps(this.channels, stockIn(judged), judged.limits, { free });
       for (let isDone = false; !isDone;) {
         await turn();
         const step = steps.next();
         isDone = step.done === true;
         if (step.done) this.candidates = step.value.candidates;
       }
-      this.ranked = rows;
-      if (this.candidates?.[0]?.verdict !== 'PASS') {
+      const [open] = withoutType(this.candidates ?? []);
+      if (open !== undefined) {
         await turn();
-        this.ways = waysOutForRow(judged, rows.includes(this.row) ? this.row : rows[0]!, { free });
+        this.ways = waysOutForRow(judged, rows[open]!, { free });
       }
     } finally {
       this.isBusy = false;

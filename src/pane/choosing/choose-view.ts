@@ -2,6 +2,7 @@ import { PARTS } from '../../plan/choosing/candidate';
 import { limitText } from '../../plan/choosing/candidate-reasons';
 import { marginWords, massWords } from '../../plan/choosing/candidate-words';
 import type { Candidate } from '../../plan/choosing/rank';
+import { countsWords, nowWords, openWords, worstWords } from '../../plan/choosing/rank-several';
 import type { WaysOut } from '../../plan/choosing/relax';
 import { answerSentence } from '../../plan/choosing/relax-answer-words';
 import { conflictSentence, relaxationSentence, unknownSentence } from '../../plan/choosing/relax-words';
@@ -115,7 +116,7 @@ const resultViews = (
       { class: 'quiet' },
       `${words.fitting(state.count(passing), state.count(candidates.length))} ${words.marginNote}`,
     ),
-    ways ? waysView(state, ways, candidates[0]?.verdict === 'WARN' ? words.onlyWarn : words.nothing) : null,
+    candidates[0]?.verdict === 'PASS' ? null : waysView(state, ways, openTitle(state, choose, candidates, words)),
     sieveView(choose, words),
     listed.length === 0 ? make('p', { class: 'quiet' }, words.noneLeft) : null,
     make('ol', { class: 'cw-candidates' }, ...shown.map((one) => candidateView(state, choose, one, limits, words))),
@@ -174,8 +175,18 @@ const sieveView = (choose: ChooseState, words: ChoosePaneWords): HTMLElement => 
   );
 };
 
-const waysView = (state: PaneState, ways: WaysOut, title: string): HTMLElement => {
-  const { language } = state;
+const openTitle = (
+  { language }: PaneState,
+  { channels }: ChooseState,
+  candidates: readonly Candidate[],
+  words: ChoosePaneWords,
+): string => {
+  if (channels.length > 1) return openWords(candidates, channels, language);
+  return candidates[0]?.verdict === 'WARN' ? words.onlyWarn : words.nothing;
+};
+
+const waysView = ({ language }: PaneState, ways: WaysOut | undefined, title: string): HTMLElement => {
+  if (!ways) return make('div', { class: 'cw-message note' }, title);
   const sentences = [
     ...(ways.unknown.length > 0 ? [unknownSentence(ways.unknown, language)] : []),
     ...ways.conflicts.map((conflict) => conflictSentence(conflict, language)),
@@ -202,17 +213,24 @@ const candidateView = (
   const { mount, cable, input } = worst.combination;
   const parts = [mount, cable, input].flatMap((part) => (part ? [part.name] : [])).join(' · ');
   const why = limitText(worst, limits, language);
-  const count = choose.ranked.length;
+  const { channels } = choose;
+  const count = channels.length;
+  const counted = countsWords(candidate, channels, language);
   const facts = [
     `${words.margin} ${marginWords(margin, language)}`,
     mass === undefined ? undefined : `${words.added} ${massWords(mass, language)}`,
-    candidate.chosenBy > 0 ? words.now : undefined,
+    nowWords(candidate, channels, language),
   ];
   return make(
     'li',
     {},
     make('div', { class: 'head' }, make('strong', {}, sensor.name), verdictWord(verdict)),
-    make('div', { class: 'quiet' }, [parts, ...facts].filter(Boolean).join(' · ')),
+    counted === undefined ? null : make('div', {}, counted),
+    make(
+      'div',
+      { class: 'quiet' },
+      [worstWords(candidate, channels, language), parts, ...facts].filter(Boolean).join(' · '),
+    ),
     why === '' ? null : make('div', {}, verdict === 'PASS' ? why : `${words.whyNot} ${why}`),
     make(
       'button',

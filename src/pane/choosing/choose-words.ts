@@ -21,7 +21,6 @@ export interface ChoosePaneWords {
   readonly margin: string;
   readonly marginNote: string;
   readonly added: string;
-  readonly now: string;
   readonly use: (count: string, one: boolean) => string;
   readonly plots: string;
   readonly more: (count: string) => string;
@@ -52,7 +51,6 @@ export const CHOOSE_PANE_WORDS: InLanguages<ChoosePaneWords> = {
     margin: 'margin',
     marginNote: 'Margins: how many times better than the PASS limit, in dB, of the check that is nearest to it.',
     added: 'added',
-    now: 'now in the row',
     use: (count, one) => `Use for ${count} ${one ? 'row' : 'rows'}`,
     plots: 'Compare in plots',
     more: (count) => `Show ${count} more`,
@@ -82,7 +80,6 @@ export const CHOOSE_PANE_WORDS: InLanguages<ChoosePaneWords> = {
     margin: 'Reserve',
     marginNote: 'Reserven: um wie viel besser als die PASS-Grenze, in dB, bei der Prüfung, die ihr am nächsten ist.',
     added: 'Zusatzmasse',
-    now: 'jetzt in der Zeile',
     use: (count, one) => `Für ${count} ${one ? 'Zeile' : 'Zeilen'} verwenden`,
     plots: 'Im Bild vergleichen',
     more: (count) => `${count} weitere zeigen`,
@@ -112,7 +109,6 @@ export const CHOOSE_PANE_WORDS: InLanguages<ChoosePaneWords> = {
     margin: 'marge',
     marginNote: 'Marges : de combien mieux que la limite PASS, en dB, pour le contrôle qui en est le plus proche.',
     added: 'masse ajoutée',
-    now: 'maintenant dans la ligne',
     use: (count, one) => `Employer pour ${count} ${one ? 'ligne' : 'lignes'}`,
     plots: 'Comparer en images',
     more: (count) => `Montrer ${count} de plus`,
