@@ -6,16 +6,18 @@ import { listenForDrops } from './workbench/drop-target';
 import { element } from './workbench/elements';
 import { letF6Move } from './workbench/keyboard';
 import { nameGridButtons } from './workbench/labels';
+import { PAGE_WORDS } from './workbench/page-words';
 import { pageLanguage } from './workbench/page-language';
 import { letPaneResize } from './workbench/pane-size';
 import { letSave } from './workbench/save-button';
 import { shareFrom } from './workbench/share-hook';
+import { speakPage } from './workbench/speak-page';
 import { createSpeaker } from './workbench/speaker';
 import { showMessage, showWork } from './workbench/status';
 
-const DEMO = { file: 'demo-plan.xlsx', title: 'Demo plan' };
-
 const LANGUAGE = pageLanguage(location.search, navigator.language);
+const WORDS = PAGE_WORDS[LANGUAGE];
+const DEMO = { file: 'demo-plan.xlsx', title: WORDS.texts.demo };
 
 /** The grid's code is large; the page is drawn before it arrives. */
 const loadGrid = () => import(/* webpackChunkName: "grid" */ './workbench/grid');
@@ -28,21 +30,21 @@ const PAGE = { planName: () => element('file-name').textContent ?? undefined, sa
 const start = async () => {
   const [help, { createGrid, describeSelection, EmbeddedSpreadsheet, FileProblem, focusGrid, ...grid }] =
     await Promise.all([loadHelp(), loadGrid()]);
-  const host = createGrid('grid', help);
+  const host = createGrid('grid', help, await grid.loadGridTexts(LANGUAGE));
   const spreadsheet = new EmbeddedSpreadsheet(host);
   const saving = new grid.Saving(host, spreadsheet);
   let pane: ReturnType<typeof grid.mountPane> | undefined;
 
   const open = async (bytes: Uint8Array, title: string) => {
     showMessage('');
-    showWork(`Opening ${title}…`);
+    showWork(WORDS.opening(title));
     try {
       const data = await grid.workbookFromFile(bytes, title);
       saving.forget();
       await grid.openInGrid(host.api, data);
       await saving.remember(bytes, title);
       element('file-name').textContent = title;
-      document.title = `${title} – Channelwright workbench`;
+      document.title = WORDS.pageTitle(title);
       if (pane) await pane.refresh();
       else {
         const [solver, { readPlanFile }] = [new grid.BrowserSolver(), grid];
@@ -51,8 +53,8 @@ const start = async () => {
       }
     } catch (problem) {
       if (!(problem instanceof FileProblem)) console.error(problem);
-      const reason = problem instanceof FileProblem ? problem.message : 'The spreadsheet could not show this workbook.';
-      showMessage(`${title} was not opened. ${reason}`);
+      const reason = problem instanceof FileProblem ? problem.message : WORDS.texts.cannotShow;
+      showMessage(WORDS.notOpened(title, reason));
     } finally {
       showWork('');
     }
@@ -63,7 +65,7 @@ const start = async () => {
   const openDemo = async () => {
     const response = await fetch(DEMO.file);
     if (response.ok) return open(new Uint8Array(await response.arrayBuffer()), DEMO.title);
-    showMessage('The demo plan is missing from this installation. Build the project again.');
+    showMessage(WORDS.texts.demoMissing);
   };
 
   const input = element<HTMLInputElement>('file');
@@ -73,12 +75,12 @@ const start = async () => {
   });
   element('open').addEventListener('click', () => input.click());
   element('demo').addEventListener('click', () => void openDemo());
-  letSave(saving, () => grid.endEditing(host));
+  letSave(saving, () => grid.endEditing(host), WORDS);
   element('undo').addEventListener('click', () => void host.api.getActiveWorkbook()?.undo());
   element('redo').addEventListener('click', () => void host.api.getActiveWorkbook()?.redo());
   listenForDrops((files) => void openFiles(files));
   letF6Move(() => focusGrid(host));
-  nameGridButtons(element('grid'));
+  nameGridButtons(element('grid'), WORDS.texts);
   const speak = createSpeaker();
   await spreadsheet.onSelect(({ sheet, range }) => speak(() => describeSelection(host, sheet, range)));
   // For the browser tests, which read and change cells through the same port as the pane.
@@ -87,10 +89,11 @@ const start = async () => {
   showWork('');
 };
 
+speakPage(LANGUAGE);
 element('message-close').addEventListener('click', () => showMessage(''));
 followTheme(document.documentElement);
-letPaneResize();
+letPaneResize(WORDS.texts);
 void start().catch((problem: unknown) => {
   console.error(problem);
-  showWork('The spreadsheet could not start. Reload the page; if it stays so, use a newer browser.');
+  showWork(WORDS.texts.cannotStart);
 });

@@ -32,6 +32,10 @@ describe('the language of the workbench', () => {
       await bench.page.getByText('Masse des Aufnehmers. In gram.', { exact: false }).first().waitFor();
       await bench.page.keyboard.press('Escape');
       expect(wordsAsked(bench)).toEqual(['words-de.js']);
+      expect(await bench.page.textContent('#undo')).toBe('Rückgängig');
+      expect(await bench.page.getAttribute('html', 'lang')).toBe('de');
+      await bench.page.mouse.click(300, 300, { button: 'right' });
+      await bench.page.getByText('Ausschneiden', { exact: true }).waitFor();
       expect(bench.errors).toEqual([]);
     } finally {
       await bench.page.close();

@@ -1,19 +1,13 @@
 import './iterator-polyfill';
-import { LocaleType, LogLevel, mergeLocales, Univer } from '@univerjs/core';
+import { LogLevel, Univer } from '@univerjs/core';
 import { FUniver } from '@univerjs/core/lib/facade';
 import { CalculationMode } from '@univerjs/sheets-formula';
 import { UniverSheetsConditionalFormattingPreset } from '@univerjs/preset-sheets-conditional-formatting';
-import conditionalFormattingTexts from '@univerjs/preset-sheets-conditional-formatting/locales/en-US';
 import { UniverSheetsCorePreset } from '@univerjs/preset-sheets-core';
-import coreTexts from '@univerjs/preset-sheets-core/locales/en-US';
 import { UniverSheetsFilterPreset } from '@univerjs/preset-sheets-filter';
-import filterTexts from '@univerjs/preset-sheets-filter/locales/en-US';
 import { UniverSheetsNotePreset } from '@univerjs/preset-sheets-note';
-import noteTexts from '@univerjs/preset-sheets-note/locales/en-US';
 import { UniverSheetsSortPreset } from '@univerjs/preset-sheets-sort';
-import sortTexts from '@univerjs/preset-sheets-sort/locales/en-US';
 import { UniverSheetsTablePreset } from '@univerjs/preset-sheets-table';
-import tableTexts from '@univerjs/preset-sheets-table/locales/en-US';
 import { defaultTheme } from '@univerjs/themes';
 import { ILayoutService } from '@univerjs/ui';
 import '@univerjs/preset-sheets-core/lib/index.css';
@@ -28,6 +22,7 @@ import { patchEngine } from './engine-patches';
 import { functionClasses, functionDescriptions } from './functions';
 import type { Host } from './host';
 import { pluginsByName, type PluginEntry } from './plugins';
+import { ENGLISH_GRID, type GridTexts } from './texts/load';
 
 /** Tints of the one accent, light to dark. */
 const ACCENT = {
@@ -47,21 +42,12 @@ const ACCENT = {
 const PLAIN_TABLE = { name: 'chan-plain', style: {} };
 
 /** Builds the spreadsheet inside the element with this id; its help on our functions is in the words given. It has no workbook yet. */
-export const createGrid = (container: string, wording: Wording = ENGLISH): Host => {
+export const createGrid = (container: string, wording: Wording = ENGLISH, spoken: GridTexts = ENGLISH_GRID): Host => {
   const univer = new Univer({
     theme: { ...defaultTheme, primary: ACCENT },
-    locale: LocaleType.EN_US,
+    locale: spoken.locale,
     logLevel: LogLevel.ERROR,
-    locales: {
-      [LocaleType.EN_US]: mergeLocales(
-        coreTexts,
-        conditionalFormattingTexts,
-        filterTexts,
-        noteTexts,
-        sortTexts,
-        tableTexts,
-      ),
-    },
+    locales: { [spoken.locale]: spoken.texts },
   });
   const presets = [
     UniverSheetsCorePreset({

@@ -5,6 +5,7 @@ export { workbookFromFile } from '../../adapters/embedded/import/workbook';
 export { openInGrid } from '../../adapters/embedded/open';
 export { createGrid, focusGrid } from '../../adapters/embedded/page';
 export { endEditing } from '../../adapters/embedded/grid-facts';
+export { loadGridTexts } from '../../adapters/embedded/texts/load';
 export { EmbeddedSpreadsheet } from '../../adapters/embedded/spreadsheet';
 export { BrowserSolver } from '../../adapters/solver/browser-solver';
 export { mountPane } from '../../pane/mount';

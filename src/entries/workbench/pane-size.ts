@@ -5,7 +5,7 @@ const MOST_SHARE = 0.6;
 const STEP = 16;
 
 /** The divider can be dragged or moved with the arrow keys; the pane can be hidden and shown again. */
-export const letPaneResize = (): void => {
+export const letPaneResize = ({ hidePane, showPane }: Readonly<Record<'hidePane' | 'showPane', string>>): void => {
   const divider = element('divider');
   const pane = element('pane');
   const toggle = element<HTMLButtonElement>('pane-toggle');
@@ -33,7 +33,7 @@ export const letPaneResize = (): void => {
   });
   toggle.addEventListener('click', () => {
     const hidden = document.body.classList.toggle('is-pane-hidden');
-    toggle.textContent = hidden ? 'Show pane' : 'Hide pane';
+    toggle.textContent = hidden ? showPane : hidePane;
     toggle.setAttribute('aria-expanded', String(!hidden));
   });
 };

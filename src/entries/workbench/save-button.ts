@@ -1,5 +1,6 @@
 import { HostProblem } from '../../workbook/port';
 import { element } from './elements';
+import type { PageWords } from './page-words';
 import { onSaveKey } from './keyboard';
 import type { Saving } from './save';
 import { offerNewWorkbook } from './save-offer';
@@ -9,14 +10,14 @@ import { showDone, showMessage, showWork } from './status';
 const nextFrame = () => new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve)));
 
 /** The button and Ctrl+S save a copy; where the file cannot take the edits over, a new workbook is offered. */
-export const letSave = (saving: Saving, endEditing: () => Promise<void>): void => {
+export const letSave = (saving: Saving, endEditing: () => Promise<void>, words: PageWords): void => {
   const button = element<HTMLButtonElement>('save');
   const write = async () => {
     await endEditing();
     const obstacles = saving.obstacles();
     const isNew = obstacles.length > 0;
     if (isNew && !(await offerNewWorkbook(obstacles, saving.losses()))) return;
-    showWork('Saving…');
+    showWork(words.texts.saving);
     await nextFrame();
     showDone(isNew ? await saving.saveNew() : await saving.saveCopy());
   };
@@ -28,8 +29,8 @@ export const letSave = (saving: Saving, endEditing: () => Promise<void>): void =
       await write();
     } catch (problem) {
       if (!(problem instanceof HostProblem)) console.error(problem);
-      const reason = problem instanceof HostProblem ? problem.message : 'The copy could not be written.';
-      showMessage(`Nothing was saved. ${reason}`);
+      const reason = problem instanceof HostProblem ? problem.message : words.texts.copyFailed;
+      showMessage(words.notSaved(reason));
     } finally {
       showWork('');
       button.disabled = !saving.canSave;
