@@ -5,7 +5,7 @@ import { fileURLToPath, pathToFileURL } from 'node:url';
 const here = dirname(fileURLToPath(import.meta.url));
 const root = resolve(here, '../..');
 const wanted = process.argv.slice(2);
-const PARTS = ['checks', 'files', 'workbench', 'payload', 'assign', 'lists'];
+const PARTS = ['checks', 'files', 'workbench', 'payload', 'assign', 'lists', 'texts'];
 
 for (const part of wanted.length > 0 ? wanted : PARTS) {
   const { build } = await import('esbuild');
