@@ -14,6 +14,9 @@ export const languageOf = (tag: string | undefined): Language => {
 /** A whole number with the language's own grouping. */
 export const countIn = (count: number, language: Language): string => new Intl.NumberFormat(language).format(count);
 
+/** A text as the beginning of a sentence. */
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
 const DECIMAL: InLanguages<string> = { en: '.', de: ',', fr: ',' };
 /** A number that was written with a point, with the language's decimal mark. */
 export const markedIn = (text: string, language: Language): string =>

@@ -1,4 +1,4 @@
-import type { Language } from '../core/language';
+import { capital, type Language } from '../core/language';
 import { UNITS } from '../core/units';
 import { fieldsOf, TABLES, type Field, type TableName } from '../plan/fields';
 import { columnLetters } from './address';
@@ -52,7 +52,7 @@ const evidenceOf = (
 ): string => {
   const aside = readAs && `; ${readAs}`;
   if (use && said) return words.asYouSaid + aside;
-  if (use && use.confidence >= CERTAIN) return readAs.charAt(0).toUpperCase() + readAs.slice(1);
+  if (use && use.confidence >= CERTAIN) return capital(readAs);
   if (use) return `${use.evidence}, ${words.sure(Math.round(use.confidence * 100))}${aside}`;
   if (candidates.length > 0) return words.notSure(candidates);
   return said ? words.notHereAsSaid : words.noColumn;
@@ -121,6 +121,5 @@ export const describeLists = (
     const table = tables[name];
     return table ? words.listFrom(name, table.sheet) : words.noListOf(name);
   });
-  const sentence = lists.join(', ');
-  return `${sentence.charAt(0).toUpperCase()}${sentence.slice(1)}.`;
+  return `${capital(lists.join(', '))}.`;
 };

@@ -1,7 +1,9 @@
 import type { InLanguages, Language } from '../../core/language';
+import { VERDICTS } from '../../core/verdict';
 import type { ChannelCheck } from '../../plan/check';
 import { envelopeOf } from '../../plan/choosing/envelope';
-import { askedOfSupplier, envelopeSentence } from '../../plan/choosing/envelope-words';
+import type { EnvelopeBound } from '../../plan/choosing/envelope-bound';
+import { askedOfSupplier, boundInWords } from '../../plan/choosing/envelope-words';
 import { adviseTechnology } from '../../plan/choosing/technology';
 import { adviceNotes, elementWords, standingWords, technologySentence } from '../../plan/choosing/technology-words';
 import type { Advised } from '../../plan/choosing/technology-types';
@@ -9,6 +11,7 @@ import type { Limits } from '../../plan/limits';
 import { make } from '../dom';
 import { folded } from '../folded';
 import type { PaneState } from '../pane-state';
+import { verdictWord } from '../verdict-mark';
 
 const WORDS: InLanguages<Readonly<Record<'envelope' | 'technology' | 'copy' | 'copied' | 'byHand' | 'asked', string>>> =
   {
@@ -56,12 +59,28 @@ export const askedViews = (state: PaneState, check: ChannelCheck, limits: Limits
   ];
 };
 
-const envelopeList = ({ channel }: ChannelCheck, limits: Limits, language: Language): HTMLElement =>
-  make(
-    'ul',
+/** What this sensor misses comes first. */
+const envelopeList = ({ channel }: ChannelCheck, limits: Limits, language: Language): HTMLElement => {
+  const severity = ({ verdict }: EnvelopeBound) => VERDICTS.indexOf(verdict ?? 'PASS');
+  const bounds = [...envelopeOf(channel, limits).bounds].sort((a, b) => severity(b) - severity(a));
+  return make('ul', { class: 'cw-bounds' }, ...bounds.map((bound) => boundView(bound, language)));
+};
+
+const boundView = (bound: EnvelopeBound, language: Language): HTMLElement => {
+  const { amount, what, why, now } = boundInWords(bound, language);
+  return make(
+    'li',
     {},
-    ...envelopeOf(channel, limits).bounds.map((bound) => make('li', {}, envelopeSentence(bound, language))),
+    make(
+      'div',
+      { class: 'head' },
+      make('span', {}, amount === undefined ? null : make('strong', {}, `${amount} `), what),
+      bound.verdict === undefined ? null : verdictWord(bound.verdict),
+    ),
+    now === undefined ? null : make('div', {}, now),
+    why === undefined ? null : make('div', { class: 'quiet' }, why),
   );
+};
 
 /** The same as plain text for a letter; only the requirement, nothing of the plan's own choice. */
 const supplierView = ({ channel }: ChannelCheck, limits: Limits, language: Language): HTMLElement => {
@@ -91,19 +110,38 @@ const supplierView = ({ channel }: ChannelCheck, limits: Limits, language: Langu
 
 const technologyLists = ({ channel }: ChannelCheck, limits: Limits, language: Language): readonly HTMLElement[] => {
   const advice = adviseTechnology(channel, limits);
-  const item = (name: string, { standing, reasons }: Advised<string>): HTMLElement =>
-    make(
-      'li',
-      {},
-      make('strong', {}, name),
-      `: ${standingWords(standing, language)}`,
-      reasons.length > 0
-        ? make('ul', {}, ...reasons.map((reason) => make('li', {}, technologySentence(reason, language))))
-        : null,
-    );
   return [
-    make('ul', {}, ...advice.elements.map((one) => item(elementWords(one.kind, language), one))),
-    make('ul', {}, ...advice.outputs.map((one) => item(one.kind, one))),
+    kindList(advice.elements, (kind) => elementWords(kind, language), language),
+    kindList(advice.outputs, (kind) => kind, language),
     ...adviceNotes(advice, language).map((note) => make('p', {}, note)),
   ];
+};
+
+/** Kinds that stand alike, for the same reasons, are told together. */
+const kindList = <K extends string>(
+  kinds: readonly Advised<K>[],
+  nameOf: (kind: K) => string,
+  language: Language,
+): HTMLElement => {
+  const alike = new Map<string, { names: string[]; standing: string; sentences: readonly string[] }>();
+  for (const { kind, standing, reasons } of kinds) {
+    const sentences = reasons.map((reason) => technologySentence(reason, language));
+    const key = JSON.stringify([standing, sentences]);
+    const known = alike.get(key);
+    if (known) known.names.push(nameOf(kind));
+    else alike.set(key, { names: [nameOf(kind)], standing: standingWords(standing, language), sentences });
+  }
+  return make(
+    'ul',
+    {},
+    ...[...alike.values()].map(({ names, standing, sentences }) =>
+      make(
+        'li',
+        {},
+        make('strong', {}, names.join(', ')),
+        `: ${standing}`,
+        sentences.length > 0 ? make('ul', {}, ...sentences.map((text) => make('li', {}, text))) : null,
+      ),
+    ),
+  );
 };

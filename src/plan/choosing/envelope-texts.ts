@@ -109,7 +109,7 @@ export interface Texts {
   readonly atLoss: (loss: string) => string;
   readonly atMass: (mass: string, of: 'sensor' | 'heaviest allowed') => string;
   readonly tooHeavy: string;
-  readonly value: (value: string, verdict: string) => string;
+  readonly value: (value: string) => string;
   readonly valueNotKnown: (fields: string) => string;
   readonly spareFactor: (factor: string) => string;
   readonly shortFactor: (factor: string) => string;
@@ -130,7 +130,7 @@ export const TEXTS: InLanguages<Texts> = {
     atLoss: (loss) => `stated at −${loss}`,
     atMass: (mass, of) => (of === 'sensor' ? `for its ${mass}` : `for the heaviest sensor that fits, ${mass}`),
     tooHeavy: 'mount and cable alone are too heavy; only a sensor without contact or another point would help',
-    value: (value, verdict) => `This sensor: ${value}, ${verdict}`,
+    value: (value) => `This sensor: ${value}`,
     valueNotKnown: (fields) => `This sensor: not known, for want of ${fields}.`,
     spareFactor: (factor) => `a factor ${factor} to spare`,
     shortFactor: (factor) => `a factor ${factor} too far`,
@@ -150,7 +150,7 @@ export const TEXTS: InLanguages<Texts> = {
     atMass: (mass, of) => (of === 'sensor' ? `für seine ${mass}` : `für den schwersten zulässigen Aufnehmer, ${mass}`),
     tooHeavy:
       'Ankopplung und Kabel sind allein schon zu schwer; nur berührungslose Messung oder ein anderer Punkt hilft',
-    value: (value, verdict) => `Dieser Aufnehmer: ${value}, ${verdict}`,
+    value: (value) => `Dieser Aufnehmer: ${value}`,
     valueNotKnown: (fields) => `Dieser Aufnehmer: nicht bekannt; es fehlt: ${fields}.`,
     spareFactor: (factor) => `Reserve: Faktor ${factor}`,
     shortFactor: (factor) => `verfehlt um den Faktor ${factor}`,
@@ -170,7 +170,7 @@ export const TEXTS: InLanguages<Texts> = {
     atMass: (mass, of) => (of === 'sensor' ? `pour ses ${mass}` : `pour le capteur le plus lourd admis, ${mass}`),
     tooHeavy:
       'la fixation et le câble sont déjà trop lourds ; seule une mesure sans contact ou un autre point conviendrait',
-    value: (value, verdict) => `Ce capteur : ${value}, ${verdict}`,
+    value: (value) => `Ce capteur : ${value}`,
     valueNotKnown: (fields) => `Ce capteur : inconnu ; il manque : ${fields}.`,
     spareFactor: (factor) => `marge d’un facteur ${factor}`,
     shortFactor: (factor) => `dépassement d’un facteur ${factor}`,

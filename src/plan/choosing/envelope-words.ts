@@ -1,4 +1,4 @@
-import type { InLanguages, Language } from '../../core/language';
+import { capital, type InLanguages, type Language } from '../../core/language';
 import { DEFAULT_ORIGIN, ROW_ORIGIN } from '../limits';
 import type { BoundKey, BoundLimit, EnvelopeBound, NumberBound, OutputBound, Slack } from './envelope-bound';
 import { fieldsWords } from './envelope-field-words';
@@ -8,26 +8,33 @@ import { factorWords, numberWords } from './envelope-numbers';
 /** "sensor mass", as a heading or inside a sentence. */
 export const boundWords = (key: BoundKey, language: Language = 'en'): string => BOUND_WORDS[language][key];
 
-/** Number first, then what asks for it and by which limit, then what an actual sensor has to spare. */
-export const envelopeSentence = (bound: EnvelopeBound, language: Language = 'en'): string => {
-  const texts = TEXTS[language];
-  const name = boundWords(bound.key, language);
-  const at = bound.input === undefined ? '' : texts.atInput(bound.input);
-  if (bound.missing.length > 0) return texts.notKnown(name + at, fieldsWords(bound.missing, language));
-  return `${boundText(bound, language)}${valueText(bound, language)}`;
-};
+/** A bound in words, to be set apart from each other. */
+export interface BoundInWords {
+  /** "≤ 1.27 gram"; absent where no number stands for the bound. */
+  readonly amount?: string;
+  /** "sensor mass", or the whole of what can be said. */
+  readonly what: string;
+  /** What it is for a WARN, what asks for it, and by which limit. */
+  readonly why?: string;
+  /** What an actual sensor has, and how far that is inside or outside. */
+  readonly now?: string;
+}
 
-const boundText = (bound: EnvelopeBound, language: Language): string => {
+export const boundInWords = (bound: EnvelopeBound, language: Language = 'en'): BoundInWords => {
   const texts = TEXTS[language];
-  const name = boundWords(bound.key, language);
-  const at = bound.input === undefined ? '' : texts.atInput(bound.input);
-  const parts = [
-    bound.kind === 'output' ? outputText(bound, name, texts) : numberText(bound, name + at, language),
+  const name = boundWords(bound.key, language) + (bound.input === undefined ? '' : texts.atInput(bound.input));
+  if (bound.missing.length > 0) return { what: texts.notKnown(name, fieldsWords(bound.missing, language)) };
+  const { amount, what, warn } =
+    bound.kind === 'output'
+      ? { what: outputText(bound, boundWords(bound.key, language), texts) }
+      : numberText(bound, name, language);
+  const why = [
+    warn,
     texts.askedBy(fieldsWords(bound.causes, language)),
     limitText(bound, language),
     bound.without.length > 0 ? texts.without(fieldsWords(bound.without, language)) : undefined,
-  ];
-  return `${parts.filter((part) => part !== undefined).join(texts.between)}.`;
+  ].filter((part) => part !== undefined);
+  return { amount, what, why: `${capital(why.join(texts.between))}.`, now: valueText(bound, language) };
 };
 
 /**
@@ -54,21 +61,29 @@ const outputText = ({ admissible = [] }: OutputBound, name: string, texts: Texts
 
 const SIGNS = { atMost: '≤', atLeast: '≥' } as const;
 
-const numberText = (bound: NumberBound, name: string, language: Language): string => {
+interface NumberInWords {
+  readonly amount?: string;
+  readonly what: string;
+  readonly warn?: string;
+}
+const numberText = (bound: NumberBound, name: string, language: Language): NumberInWords => {
   const texts = TEXTS[language];
   const { pass, warn, unit, direction, atLoss, atMass } = bound;
   if (pass === undefined || !Number.isFinite(pass)) {
     const isFree = pass !== undefined && pass > 0 === (direction === 'atMost');
-    return isFree ? texts.anything(name) : texts.nothing(name);
+    return { what: isFree ? texts.anything(name) : texts.nothing(name) };
   }
   const within = (value: number) => `${SIGNS[direction]} ${numberWords(value, unit, language)}`;
   const details = [
     atLoss === undefined ? undefined : texts.atLoss(numberWords(atLoss, '%', language)),
     atMass && texts.atMass(numberWords(atMass.mass, 'gram', language), atMass.of),
-    warn === undefined || warn === pass || !Number.isFinite(warn) ? undefined : `WARN ${within(warn)}`,
     bound.key === 'sensor mass' && pass <= 0 ? texts.tooHeavy : undefined,
   ].filter((detail) => detail !== undefined);
-  return `${within(pass)} ${name}${details.length > 0 ? ` (${details.join(texts.between)})` : ''}`;
+  return {
+    amount: within(pass),
+    what: details.length > 0 ? `${name} (${details.join(texts.between)})` : name,
+    warn: warn === undefined || warn === pass || !Number.isFinite(warn) ? undefined : `WARN ${within(warn)}`,
+  };
 };
 
 const LIMIT_UNITS: Record<BoundLimit['name'], 'dB' | '1' | '%'> = {
@@ -100,14 +115,14 @@ const ORIGINS: InLanguages<Readonly<Record<typeof DEFAULT_ORIGIN | typeof ROW_OR
   fr: { [DEFAULT_ORIGIN]: 'valeur par défaut, sans norme', [ROW_ORIGIN]: 'cette ligne' },
 };
 
-const valueText = (bound: EnvelopeBound, language: Language): string => {
+const valueText = (bound: EnvelopeBound, language: Language): string | undefined => {
   const texts = TEXTS[language];
-  if (bound.verdict === undefined) return '';
+  if (bound.verdict === undefined) return undefined;
   if (bound.value === undefined)
-    return bound.valueMissing.length > 0 ? ` ${texts.valueNotKnown(fieldsWords(bound.valueMissing, language))}` : '';
+    return bound.valueMissing.length > 0 ? texts.valueNotKnown(fieldsWords(bound.valueMissing, language)) : undefined;
   const value = bound.kind === 'output' ? bound.value : numberWords(bound.value, bound.unit, language);
   const slack = bound.kind === 'number' && bound.slack ? `, ${slackText(bound.slack, language)}` : '';
-  return ` ${texts.value(value, bound.verdict)}${slack}.`;
+  return `${texts.value(value)}${slack}.`;
 };
 
 const slackText = ({ kind, amount }: Slack, language: Language): string => {

@@ -28,7 +28,8 @@ const WORDS: InLanguages<SeveralWords> = {
     more: (count) => `and ${count} more`,
     worst: (name) => `at ${name}, the worst`,
     now: (count, all) => (all === 1 ? 'now in the row' : `now in ${count} of the rows`),
-    without: (names, count) => `No type passes for ${names}.${count > 1 ? ' What would help for the first of them:' : ' What would help:'}`,
+    without: (names, count) =>
+      `No type passes for ${names}.${count > 1 ? ' What would help for the first of them:' : ' What would help:'}`,
     mixed:
       'No type passes for all of these channels, yet each of them has one that does: choose for fewer at once, or assign sensors from stock.',
   },

@@ -29,8 +29,8 @@ export const ELEMENT_WORDS: InLanguages<Readonly<Record<SensingElement, string>>
 };
 
 export const STANDING_WORDS: InLanguages<Readonly<Record<Standing, string>>> = {
-  en: { admissible: 'admissible', doubtful: 'doubtful', falls: 'falls' },
-  de: { admissible: 'zulässig', doubtful: 'zweifelhaft', falls: 'scheidet aus' },
+  en: { admissible: 'admissible', doubtful: 'doubtful', falls: 'out' },
+  de: { admissible: 'zulässig', doubtful: 'zweifelhaft', falls: 'ausgeschlossen' },
   fr: { admissible: 'admissible', doubtful: 'douteux', falls: 'écarté' },
 };
 

@@ -1,4 +1,4 @@
-import type { InLanguages, Language } from '../../core/language';
+import { capital, type InLanguages, type Language } from '../../core/language';
 import { fieldsWords } from './envelope-field-words';
 import { numberWords } from './envelope-numbers';
 import { TEXTS } from './envelope-texts';
@@ -35,8 +35,6 @@ export const technologySentence = (reason: TechnologyReason, language: Language 
   const help = relaxationWords(reason, language);
   return `${capital(said)} (${MARK_WORDS[language][mark]})${help ? `${TEXTS[language].between}${help}` : ''}.`;
 };
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 const SIGNS = { atMost: '≤', atLeast: '≥' } as const;
 

@@ -6,7 +6,7 @@ import { REASON_CODES } from '../../../src/plan/choosing/technology-types';
 import { adviceNotes, technologySentence } from '../../../src/plan/choosing/technology-words';
 import { envelopeOf } from '../../../src/plan/choosing/envelope';
 import { hasFieldWords } from '../../../src/plan/choosing/envelope-field-words';
-import { envelopeSentence } from '../../../src/plan/choosing/envelope-words';
+import { boundInWords } from '../../../src/plan/choosing/envelope-words';
 import { DEFAULT_LIMITS } from '../../../src/plan/limits';
 import type { Channel } from '../../../src/plan/model';
 import { SITUATIONS } from '../../fixtures/technology-situations';
@@ -29,8 +29,12 @@ const panel: Channel = {
   cable: { name: 'thin', mass: toSi(0.5, 'gram') },
   sensor: { name: 'shear', output: 'IEPE', mass: toSi(4.8, 'gram'), fullScale: toSi(50, 'g') },
 };
+const said = (...given: Parameters<typeof boundInWords>): string => {
+  const { amount, what, why, now } = boundInWords(...given);
+  return [amount, what, why, now].filter((part) => part !== undefined).join(' | ');
+};
 const sentence = (key: string, language: Language, channel = panel) =>
-  envelopeSentence(
+  said(
     envelopeOf(channel, DEFAULT_LIMITS).bounds.find((bound) => bound.key === key)!,
     language,
   );
@@ -39,15 +43,15 @@ describe('a bound in words', () => {
   it.each([
     [
       'en',
-      '≤ 1.27 gram sensor mass (WARN ≤ 3.34 gram); asked by Local mass, Purpose, Mount mass (mount), Effective mass (cable); limit: mass ratio 0.1 (default, no standard). This sensor: 4.8 gram, FAIL, a factor 3.78 too far.',
+      '≤ 1.27 gram | sensor mass | WARN ≤ 3.34 gram; asked by Local mass, Purpose, Mount mass (mount), Effective mass (cable); limit: mass ratio 0.1 (default, no standard). | This sensor: 4.8 gram, a factor 3.78 too far.',
     ],
     [
       'de',
-      '≤ 1,27 gram Aufnehmermasse (WARN ≤ 3,34 gram); gefordert durch örtliche Masse, Messzweck, Masse der Ankopplung, wirksame Kabelmasse; Grenze: Massenverhältnis 0,1 (Vorgabe, keine Norm). Dieser Aufnehmer: 4,8 gram, FAIL, verfehlt um den Faktor 3,78.',
+      '≤ 1,27 gram | Aufnehmermasse | WARN ≤ 3,34 gram; gefordert durch örtliche Masse, Messzweck, Masse der Ankopplung, wirksame Kabelmasse; Grenze: Massenverhältnis 0,1 (Vorgabe, keine Norm). | Dieser Aufnehmer: 4,8 gram, verfehlt um den Faktor 3,78.',
     ],
     [
       'fr',
-      '≤ 1,27 gram masse du capteur (WARN ≤ 3,34 gram) ; demandé par masse locale, but de la mesure, masse de la fixation, masse effective du câble ; limite : rapport de masses 0,1 (valeur par défaut, sans norme). Ce capteur : 4,8 gram, FAIL, dépassement d’un facteur 3,78.',
+      '≤ 1,27 gram | masse du capteur | WARN ≤ 3,34 gram ; demandé par masse locale, but de la mesure, masse de la fixation, masse effective du câble ; limite : rapport de masses 0,1 (valeur par défaut, sans norme). | Ce capteur : 4,8 gram, dépassement d’un facteur 3,78.',
     ],
   ] as const)('begins with the number and ends with the sensor (%s)', (language, expected) => {
     // By hand: 0.1 × 20.69 − 0.8 = 1.269 gram, 0.2 × 20.69 − 0.8 = 3.338 gram, 4.8/1.269 = 3.78.
@@ -65,7 +69,7 @@ describe('a bound in words', () => {
       ...panel,
       requirement: { ...panel.requirement, localMass: [{ model: 'value', mass: 0.001 }] },
     };
-    expect(sentence('sensor mass', 'en', film)).toMatch(/^≤ −0\.7 gram sensor mass .*without contact/);
+    expect(sentence('sensor mass', 'en', film)).toMatch(/^≤ −0\.7 gram \| sensor mass .*without contact/);
   });
 });
 
@@ -85,7 +89,7 @@ const FAULTS = /undefined|NaN|Infinity|\[object|\(\)| {2}|\.\.| ,|;\.|: \./;
 describe.each(LANGUAGES)('every sentence in %s', (language) => {
   it('is finished', () => {
     const all = [
-      ...bounds.map((bound) => envelopeSentence(bound, language)),
+      ...bounds.map((bound) => said(bound, language)),
       ...reasons.map((reason) => technologySentence(reason, language)),
       ...advices.flatMap((advice) => adviceNotes(advice, language)),
     ];
@@ -94,7 +98,7 @@ describe.each(LANGUAGES)('every sentence in %s', (language) => {
   });
 
   it('never promises safety', () => {
-    const all = [...reasons.map((reason) => technologySentence(reason, language)), ...bounds.map((b) => envelopeSentence(b, language))]; // prettier-ignore
+    const all = [...reasons.map((reason) => technologySentence(reason, language)), ...bounds.map((b) => said(b, language))]; // prettier-ignore
     expect(all.filter((text) => /\bsafe|sicher|\bsûr|sécuri/i.test(text))).toEqual([]);
   });
 

@@ -1,3 +1,4 @@
+import { capital } from '../../../core/language';
 import type { Headline } from '../../finding';
 import { missingLabel } from '../../missing';
 import type { Sentences } from '../../sentence';
@@ -133,10 +134,7 @@ export const ENGLISH: Sentences = {
   'not known': ({ what }) => `Not known: ${what.join(', ')}.`,
   explained: ({ text }) => text,
   unexplained: ({ headline, verdict }) =>
-    `${headline.charAt(0).toUpperCase()}${headline.slice(1)} ${verdict}: ${HEADLINE_HELP[headline]}.`.replace(
-      '?.',
-      '?',
-    ),
+    `${capital(headline)} ${verdict}: ${HEADLINE_HELP[headline]}.`.replace('?.', '?'),
   'holding force': (f) => {
     const [number, limit] = quantityAgainst(f.number, f.limit, 'N');
     return `Caution: ${number} on the joint at the highest level, limit ${limit}${from(f.origin)}${because(f, 'a stronger mount or a lanyard would help')}`;
