@@ -52,7 +52,7 @@ export const summaryPage = (sheet: string, content: ReportContent, before: Range
     const inColumns = section.verdicts === 'columns';
     lines.push([]);
     look(block(lines.length, 0, 1, WIDTH), HEADING);
-    look(block(lines.length, 2, 1, WIDTH - 2), { align: inColumns ? 'center' : 'right' });
+    look(block(lines.length, 2, 1, WIDTH - 2), { align: inColumns ? 'center' : 'right', wrap: true });
     placed.push({ section, row: lines.length });
     lines.push([section.title, section.text, ...section.columns]);
     const at = lines.length;

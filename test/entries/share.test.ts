@@ -143,6 +143,37 @@ describe('channelwright share', () => {
     expect(values.slice(5).map((line) => line[column] ?? null)).toEqual(ratios);
   });
 
+  it('opens on the overview, and prints lists of which nobody has said how so that they can be read', async () => {
+    const plain = path('plain.xlsx');
+    execFileSync(PYTHON, [join(__dirname, '../fixtures/share/plain.py'), DEMO, plain]);
+    const parts = unzipSync(readFileSync(plain));
+    const book = strFromU8(parts['xl/workbook.xml']!).replaceAll(/Channels'?!\$5:\$5/g, (titles) => titles.replaceAll('$', '')); // prettier-ignore
+    expect(book).toContain('!5:5');
+    writeFileSync(plain, zipSync({ ...parts, 'xl/workbook.xml': strToU8(book) }));
+    const named = ['--title', 'Wing & tail', '--revision', 'E', '--date', '2026-10-02', '--paper', 'Letter'];
+    const { target, parts: copy } = await share(plain, 'plain-copy.xlsx', ...named);
+    const asPrinted = `
+import json, sys, openpyxl
+book = openpyxl.load_workbook(sys.argv[1])
+print(json.dumps([[s.title, s is book.active, s.sheet_view.tabSelected or False, s.page_setup.orientation, s.page_setup.paperSize, s.page_setup.fitToWidth or 1, s.page_setup.fitToHeight, s.sheet_properties.pageSetUpPr.fitToPage, s.print_title_rows, s.print_title_cols] for s in book][:3]))`;
+    expect(JSON.parse(execFileSync(PYTHON, ['-c', asPrinted, target], { encoding: 'utf8' }))).toEqual([
+      ['Check summary', true, true, 'landscape', 1, 1, 0, true, null, null],
+      ['Channels', false, false, 'landscape', 1, 3, 0, true, '$5:$5', '$A:$A'],
+      ['Sensors', false, false, 'landscape', 1, 2, 0, true, '$1:$1', '$A:$A'],
+    ]);
+    expect(holding(copy, '&amp;LWing &amp;&amp; tail · Revision E · 2026-10-02&amp;C&amp;A&amp;RPage &amp;P of &amp;N')).toHaveLength(1); // prettier-ignore
+  });
+
+  it('says one verdict of a channel in list, note and overview, also where the cells leave open what is proved', async () => {
+    const { target, parts, error } = await share(path('plain.xlsx'), 'one-verdict.xlsx', '--language', 'de');
+    const { values } = sheetsOf(target).readSheet('Channels');
+    const line = (heading: string) => values[5]![values[4]!.indexOf(heading)];
+    expect([line('Kanalurteil'), line('Pegelprüfung')]).toEqual(['FAIL', 'FAIL']);
+    expect(line('Begründung')).toContain('Aussteuerreserve höchstens');
+    expect(holding(parts, 'Kanal W001: FAIL')).toEqual(['xl/comments1.xml']);
+    expect(error).toContain('Channels!A6: the copy says FAIL, which is proved');
+  });
+
   it('locks sheets only when asked', async () => {
     const locks = (parts: Record<string, string>) => holding(parts, '<sheetProtection').length;
     expect(locks((await share(DEMO, 'open.xlsx')).parts)).toBe(0);

@@ -14,18 +14,18 @@ const BEFORE_CELLS =
   `<sheetPr><tabColor rgb="${ACCENT}"/><pageSetUpPr fitToPage="1"/></sheetPr>` +
   '<sheetViews><sheetView showGridLines="0" workbookViewId="0"/></sheetViews><sheetFormatPr defaultRowHeight="15"/>';
 
-/** How a sheet of ours is printed: number of the paper size, right foot of each page. */
+/** How a sheet of ours is printed: number of the paper size, foot of each page with its codes. */
 export interface SheetPrint {
   readonly paper: number;
   readonly foot: string;
 }
-const A4: SheetPrint = { paper: 9, foot: 'Page &P of &N' };
+const A4: SheetPrint = { paper: 9, foot: '&L&A&RPage &P of &N' };
 
 /** Landscape, one page wide. */
 const behindCells = ({ paper, foot }: SheetPrint): string =>
   '<pageMargins left="0.5" right="0.5" top="0.6" bottom="0.6" header="0.3" footer="0.3"/>' +
   `<pageSetup paperSize="${paper}" orientation="landscape" fitToHeight="0"/>` +
-  `<headerFooter><oddFooter>&amp;L&amp;A&amp;R${escapeXml(foot)}</oddFooter></headerFooter>`;
+  `<headerFooter><oddFooter>${escapeXml(foot)}</oddFooter></headerFooter>`;
 
 /** Adds the empty summary sheet with what the port does not know: paper, hairlines, text at the top of its cell. */
 export const addSummarySheet = (pkg: Package, workbook: string, name: string, print: SheetPrint = A4): void => {

@@ -29,7 +29,7 @@ export const onSheet = (bytes: Uint8Array, name: string, edit: (pkg: Package, sh
   return saved;
 };
 
-/** Heights and charts of the summary. Only names and texts wrap there; what stands beside them is short. */
+/** Heights and charts of the summary.. */
 export const withHeightsAndCharts = (
   bytes: Uint8Array,
   name: string,
@@ -37,6 +37,6 @@ export const withHeightsAndCharts = (
   charts: readonly BarChart[],
 ): Uint8Array =>
   onSheet(bytes, name, (pkg, sheet) => {
-    fitHeights(pkg, sheet, cells, SUMMARY_COLUMNS.slice(0, 2));
+    fitHeights(pkg, sheet, cells, SUMMARY_COLUMNS);
     putCharts(pkg, sheet, charts);
   });

@@ -1,18 +1,20 @@
 import type { Language } from '../../core/language';
 import { VERDICTS, type Verdict } from '../../core/verdict';
 import { isCellError, type Cell } from '../../functions/define';
+import type { ChannelCheck } from '../../plan/check';
 import { findingsOf } from '../../plan/findings';
 import { reasonText } from '../../plan/sentence';
 import { clearVerdicts, noteChanges } from '../annotate';
 import { placeOwnBlock, VERDICT_COLOURS } from '../check';
-import { OWN_COLUMNS, ownIndex } from '../own-columns';
+import { OWN_COLUMNS, ownIndex, type OwnKey } from '../own-columns';
 import type { JudgedPlan } from '../plan-of';
 import { cellAddress } from '../address';
 import type { CellLook, Change, RangeAddress, SheetContent } from '../port';
 import type { PlanTables } from '../row-sources';
 import { rowValues } from '../row-values';
 import { inert } from '../summary';
-import type { ToldWords } from './told-words';
+import { groupedBy } from '../report/section';
+import { listedPlaces, type ToldWords } from './told-words';
 import { SHARED_COLUMNS, sharedHeadings } from './own-headings';
 
 const HEADER_LOOK: CellLook = { bold: true, ink: '#0f4c4a', ground: '#e6efee', wrap: true };
@@ -40,6 +42,13 @@ export interface OwnChanges {
   readonly told: (words: ToldWords) => readonly string[];
 }
 
+/** A row of which the cells of the plan say another verdict than the plan as a whole. */
+interface Differing {
+  readonly place: string;
+  readonly shown: string;
+  readonly verdict: Verdict;
+}
+
 /** Shown in front of the word, for readers who see no colour. */
 export const VERDICT_SIGN: Readonly<Record<Verdict, string>> = { PASS: '✓', WARN: '△', FAIL: '✕', INCOMPLETE: '▨' };
 
@@ -57,14 +66,16 @@ export const ownChanges = (
   const columns = SHARED_COLUMNS.length;
   const valuesOf = rowValues(tables, column, contentOf);
   const skipped = new Set(skippedRows);
+  const name = (row: number): string => `${sheet}!${cellAddress(row, channels.columns.get('channel')?.column ?? 0)}`;
+  const differing: Differing[] = [];
   const cells = Array.from({ length: lastRow - firstRow + 1 }, (_, i) => {
     const row = firstRow + i;
-    return skipped.has(row) ? SHARED_COLUMNS.map(() => null) : sharedCells(valuesOf(row), judged, row, language);
-  });
-  const name = (row: number): string => `${sheet}!${cellAddress(row, channels.columns.get('channel')?.column ?? 0)}`;
-  const differing = [...judged.byRow].flatMap(([row, { verdict }]) => {
-    const shown = cells[row - firstRow]?.[ownIndex('verdict')] ?? null;
-    return shown === verdict ? [] : [{ place: name(row), shown: String(shown), verdict }];
+    if (skipped.has(row)) return SHARED_COLUMNS.map(() => null);
+    const values = valuesOf(row);
+    const shown = values[ownIndex('verdict')];
+    const verdict = judged.byRow.get(row)?.verdict;
+    if (verdict && shown !== verdict) differing.push({ place: name(row), shown: String(shown), verdict });
+    return sharedCells(values, judged, row, language);
   });
   const written = cells.reduce((sum, line) => sum + line.filter((cell) => cell !== null).length, 0);
   return {
@@ -81,7 +92,13 @@ export const ownChanges = (
     ),
     told: (words) => [
       words.values(written),
-      ...differing.map(({ place, shown, verdict }) => words.differs(place, shown, verdict)),
+      ...[...groupedBy(differing, ({ shown, verdict }) => `${shown} ${verdict}`).values()].map((of) => {
+        const { shown, verdict } = of[0]!;
+        const places = listedPlaces(of.map(({ place }) => place), words); // prettier-ignore
+        return shown === 'INCOMPLETE' && verdict === 'FAIL'
+          ? words.proved(places)
+          : words.differs(places, shown, verdict);
+      }),
     ],
   };
 };
@@ -133,16 +150,29 @@ const look = (sheet: string, range: RangeAddress, given: CellLook): Change => ({
   look: given,
 });
 
-/** Reasons in the customer's language, numbers as they are. */
+/**
+ * Reasons in the customer's language, numbers as the cells have them. Verdicts are those of the plan, as in note and
+ * overview: the cells may leave open what the plan has proved already.
+ */
 const sharedCells = (values: readonly Cell[], { byRow, limits }: JudgedPlan, row: number, language: Language) => {
   const check = byRow.get(row);
-  const isSame = check?.verdict === values[ownIndex('verdict')];
+  const verdicts = check && verdictsOf(check);
   return SHARED_COLUMNS.map(({ key }, i) => {
     const value = values[i] ?? null;
-    if (key === 'reason' && check && isSame) return inert(reasonText(findingsOf(check, limits), language)) || null;
+    const verdict = verdicts?.[key];
+    if (verdict) return verdict;
+    if (key === 'reason' && check) return inert(reasonText(findingsOf(check, limits), language)) || null;
     return isCellError(value) ? null : inert(value);
   });
 };
+
+const verdictsOf = ({ verdict, level, mass, thermal, frequency }: ChannelCheck): Partial<Record<OwnKey, Verdict>> => ({
+  verdict,
+  levelVerdict: level.verdict,
+  massVerdict: mass.verdict,
+  thermalVerdict: thermal.verdict,
+  frequencyVerdict: frequency.verdict,
+});
 
 /** A heading that the list has already gets a star, for columns of a table must differ. */
 const freeHeadings = (content: SheetContent, row: number, column: number, language: Language): string[] => {

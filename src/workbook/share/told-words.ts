@@ -20,6 +20,7 @@ export interface ToldWords {
   readonly stale: (places: string) => string;
   readonly noted: (places: string) => string;
   readonly differs: (place: string, cells: string, plan: string) => string;
+  readonly proved: (place: string) => string;
   readonly more: (places: string, count: number) => string;
   readonly stillThere: (text: string, part: string) => string;
   readonly also: (places: string) => string;
@@ -45,7 +46,8 @@ export const TOLD_WORDS: InLanguages<ToldWords> = {
     locked: 'Sheets are locked against accidents, without a password: anybody can unlock them.',
     stale: (places) => `${places}: formulas of yours read cells that changed; open the copy once and save it to renew their values.`, // prettier-ignore
     noted: (places) => `${places}: somebody’s note stands there, so ours was not written; look whether a customer should read it.`, // prettier-ignore
-    differs: (place, cells, plan) => `${place}: the cells say ${cells}, the plan as a whole ${plan}; look at this row first.`, // prettier-ignore
+    differs: (place, cells, plan) => `${place}: the cells of the plan say ${cells}, the plan as a whole ${plan}, and so does the copy; look at this first.`, // prettier-ignore
+    proved: (place) => `${place}: the copy says FAIL, which is proved, where the cells of the plan leave INCOMPLETE because something is not known.`, // prettier-ignore
     more: (places, count) => `${places} and ${count} more`,
     stillThere: (text, part) =>
       `"${text}" is to be left out but stands in ${part} as well, which cannot be cleaned. No copy was made. Remove it there, or leave that out too.`,
@@ -71,7 +73,8 @@ export const TOLD_WORDS: InLanguages<ToldWords> = {
     locked: 'Die Blätter sind gegen Versehen gesperrt, ohne Kennwort: Jeder kann die Sperre aufheben.',
     stale: (places) => `${places}: Ihre Formeln lesen geänderte Zellen; öffnen und speichern Sie die Kopie einmal, damit ihre Werte stimmen.`, // prettier-ignore
     noted: (places) => `${places}: Dort steht schon eine Notiz, unsere wurde nicht geschrieben; prüfen Sie, ob ein Kunde sie lesen soll.`, // prettier-ignore
-    differs: (place, cells, plan) => `${place}: Die Zellen sagen ${cells}, der Plan als Ganzes ${plan}; sehen Sie diese Zeile erst an.`, // prettier-ignore
+    differs: (place, cells, plan) => `${place}: Die Zellen des Plans sagen ${cells}, der Plan als Ganzes ${plan}, ebenso die Kopie; sehen Sie das zuerst an.`, // prettier-ignore
+    proved: (place) => `${place}: Die Kopie sagt FAIL, das schon feststeht, wo die Zellen des Plans INCOMPLETE lassen, weil etwas nicht bekannt ist.`, // prettier-ignore
     more: (places, count) => `${places} und ${count} weitere`,
     stillThere: (text, part) =>
       `„${text}“ soll wegbleiben, steht aber auch in ${part}, was sich nicht bereinigen lässt. Es wurde keine Kopie gemacht. Entfernen Sie es dort, oder lassen Sie auch das weg.`,
@@ -97,7 +100,8 @@ export const TOLD_WORDS: InLanguages<ToldWords> = {
     locked: 'Les feuilles sont verrouillées contre les accidents, sans mot de passe : chacun peut les déverrouiller.',
     stale: (places) => `${places} : vos formules lisent des cellules modifiées ; ouvrez la copie et enregistrez-la une fois.`, // prettier-ignore
     noted: (places) => `${places} : une note s’y trouve déjà, la nôtre n’a pas été écrite ; voyez si un client doit la lire.`, // prettier-ignore
-    differs: (place, cells, plan) => `${place} : les cellules disent ${cells}, le plan dans son ensemble ${plan} ; voyez d’abord cette ligne.`, // prettier-ignore
+    differs: (place, cells, plan) => `${place} : les cellules du plan disent ${cells}, le plan dans son ensemble ${plan}, la copie aussi ; voyez d’abord cela.`, // prettier-ignore
+    proved: (place) => `${place} : la copie dit FAIL, déjà établi, là où les cellules du plan laissent INCOMPLETE parce qu’il manque une donnée.`, // prettier-ignore
     more: (places, count) => `${places} et ${count} autres`,
     stillThere: (text, part) =>
       `« ${text} » doit être omis mais figure aussi dans ${part}, qui ne peut être nettoyé. Aucune copie n’a été faite. Retirez-le de là, ou omettez cela aussi.`,

@@ -19,7 +19,7 @@ import { cleanCopy } from './clean-copy';
 import type { CopiedList, CopyRequest, CustomerCopy } from './copy-request';
 import { finishCopy } from './finish-copy';
 import { LeftOut } from './left-out';
-import { PAPER_NUMBER } from './print-setup';
+import { footOf, PAPER_NUMBER } from './print-setup';
 import { leftOutContent } from './remaining';
 
 /** A workbook for a customer: opens anywhere without the add-in, and holds nothing that was chosen to stay at home. */
@@ -44,7 +44,7 @@ export const customerCopy = (request: CopyRequest): CustomerCopy => {
     readWorkbookPart(pkg, workbook).allSheetNames,
     COPY_WORDS[choices.language].summarySheet,
   );
-  const print = { paper: PAPER_NUMBER[choices.paper], foot: COPY_WORDS[choices.language].page };
+  const print = { paper: PAPER_NUMBER[choices.paper], foot: footOf(choices, notes) };
   addSummarySheet(pkg, workbook, summary, print);
   const file = openWorkbook(pkg.save(), open);
   const page = summaryPage(summary, copyContent(judged, tables, notes, choices), undefined);

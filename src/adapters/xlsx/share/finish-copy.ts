@@ -1,13 +1,15 @@
+import { tablesOfEachList } from '../../../workbook/channel-lists';
 import { HostProblem, type RangeAddress } from '../../../workbook/port';
-import { COPY_WORDS, TOLD_WORDS } from '../../../workbook/share/told-words';
+import { TOLD_WORDS } from '../../../workbook/share/told-words';
 import { SUMMARY_COLUMNS, type SummaryPage } from '../../../workbook/summary';
 import { putCharts } from '../chart-parts';
 import { FILE_LIMITS } from '../limits';
 import { Package } from '../package';
 import { fitHeights, type SheetPrint } from '../summary-sheet';
 import { verifyEdits, verifyFile } from '../verify';
-import { findWorkbookPart, readWorkbookPart } from '../workbook-part';
+import { findWorkbookPart, readWorkbookPart, type SheetEntry } from '../workbook-part';
 import type { CopiedList, CopyRequest } from './copy-request';
+import { openOnSheet } from './first-sheet';
 import { raiseRows } from './row-heights';
 import { hasPrintSetup, lockSheet, pagesWideFor, setUpPrint, widenPrint } from './print-setup';
 import { passPrivate } from './private-parts';
@@ -19,7 +21,7 @@ import { areaWith, setSheetName, titlesWith, titleRows } from './workbook-pass';
 /** Print set-up, heights, charts, locks and properties; then nothing private may be left, which is looked for. */
 export const finishCopy = (
   bytes: Uint8Array,
-  { open, choices, toldIn }: CopyRequest,
+  { open, tables, choices, toldIn }: CopyRequest,
   lists: readonly CopiedList[],
   parts: {
     readonly summary: string;
@@ -34,17 +36,19 @@ export const finishCopy = (
   const partOf = (name: string): string => sheets.find((sheet) => sheet.name === name)!.part;
   const overview = { name: parts.summary, part: partOf(parts.summary), relationSpace };
   const cells = parts.page.changes.flatMap((change) => (change.kind === 'cells' ? change.cells : []));
-  fitHeights(pkg, overview, cells, SUMMARY_COLUMNS.slice(0, 2));
+  fitHeights(pkg, overview, cells, SUMMARY_COLUMNS);
   putCharts(pkg, overview, parts.page.charts);
   for (const { channels, own } of lists) {
     const part = partOf(channels.sheet);
     raiseRows(pkg, part, own.texts);
     printList(pkg, workbook, { sheet: channels.sheet, part }, own.block, {
       paper: choices.paper,
-      foot: COPY_WORDS[choices.language].page,
+      foot: parts.print.foot,
       titles: titleRows(channels.sheet, channels.headerRow, channels.headerRows, channels.firstColumn),
     });
   }
+  printLookedUp(pkg, workbook, { tables, choices, sheets }, parts.print.foot);
+  openOnSheet(pkg, workbook, parts.summary);
   if (choices.protect) for (const { part } of sheets) lockSheet(pkg, part);
   passPrivate(pkg, workbook, sheets, choices);
   trimStrings(pkg, readWorkbookPart(pkg, workbook));
@@ -55,6 +59,26 @@ export const finishCopy = (
   const saved = pkg.save();
   verifyFile(pkg, saved);
   return saved;
+};
+
+/** Lists of sensors, mounts and the like, of which nobody has said how they are printed. */
+const printLookedUp = (
+  pkg: Package,
+  workbook: string,
+  { tables, choices, sheets }: Pick<CopyRequest, 'tables' | 'choices'> & { readonly sheets: readonly SheetEntry[] },
+  foot: string,
+): void => {
+  const done = new Set(tablesOfEachList(tables).map(({ channels }) => channels.sheet));
+  for (const list of [tables.sensors, tables.mounts, tables.cables, tables.inputs, tables.limits]) {
+    const part = sheets.find(({ name }) => name === list?.sheet)?.part;
+    if (!list || part === undefined || done.has(list.sheet) || hasPrintSetup(pkg, part)) continue;
+    done.add(list.sheet);
+    const { sheet, headerRow, headerRows, lastRow, firstColumn, lastColumn } = list;
+    const block = { row: headerRow, rows: lastRow - headerRow + 1, column: firstColumn, columns: lastColumn - firstColumn + 1 }; // prettier-ignore
+    setUpPrint(pkg, part, choices.paper, foot, pagesWideFor(pkg, part, block, choices.paper));
+    const titles = titleRows(sheet, headerRow, headerRows, firstColumn);
+    setSheetName(pkg, workbook, sheet, '_xlnm.Print_Titles', (before) => titlesWith(before, titles));
+  }
 };
 
 /** The set-up of the sheet's user is kept; its print area takes our columns in. */

@@ -1,4 +1,7 @@
-import { SHARE_PAPERS, type SharePaper } from '../../../workbook/share/choices';
+import type { PlanNotes } from '../../../workbook/report/plan-notes';
+import { REPORT_WORDS } from '../../../workbook/report/words';
+import { SHARE_PAPERS, type ShareChoices, type SharePaper } from '../../../workbook/share/choices';
+import { COPY_WORDS } from '../../../workbook/share/told-words';
 import type { RangeAddress } from '../../../workbook/port';
 import type { Package } from '../package';
 import { columnSpans, placeFor, sectionsNamed } from '../sheet-sections';
@@ -10,11 +13,39 @@ import { layoutOf } from './layout-of';
 /** Numbers of paper sizes (ECMA-376 part 1, 18.3.1.63 pageSetup). */
 export const PAPER_NUMBER: Readonly<Record<SharePaper, number>> = { Letter: 1, A3: 8, A4: 9 };
 
-/** Whether somebody has said how the sheet is printed. */
-export const hasPrintSetup = (pkg: Package, part: string): boolean =>
-  sectionsNamed(layoutOf(pkg.read(part), part), 'pageSetup').length > 0;
+/** A format allows 255 characters for all three parts of a foot. */
+const MOST_FOOT = 150;
 
-/** Landscape, one page wide, page numbers; nothing that the sheet's user has set is touched. */
+/** Which plan and revision, sheet and page: a page that lies alone can still be told. */
+export const footOf = ({ properties, language }: ShareChoices, { facts }: PlanNotes): string => {
+  const revision = properties.revision ?? facts.revision;
+  const plan = [
+    properties.title ?? facts.object,
+    revision && `${REPORT_WORDS[language].facts.revision} ${revision}`,
+    properties.date,
+  ].filter(Boolean);
+  return `&L${plan.join(' · ').slice(0, MOST_FOOT).replaceAll('&', '&&')}&C&A&R${COPY_WORDS[language].page}`;
+};
+
+const USUAL_SCALE = 100;
+const BY_HAND = ['rowBreaks', 'colBreaks'] as const;
+
+/** Whether somebody has said how the sheet is printed. Some programs write a set-up with every sheet; one that says nothing but what is usual is none. */
+export const hasPrintSetup = (pkg: Package, part: string): boolean => {
+  const layout = layoutOf(pkg.read(part), part);
+  const [setup] = sectionsNamed(layout, 'pageSetup');
+  if (!setup) return false;
+  const { attributes } = setup;
+  const fit = child(sectionsNamed(layout, 'sheetPr')[0], 'pageSetUpPr')?.attributes.get('fitToPage');
+  return (
+    onOff(fit) ||
+    attributes.get('orientation') === 'landscape' ||
+    Number(attributes.get('scale') ?? USUAL_SCALE) !== USUAL_SCALE ||
+    BY_HAND.some((local) => sectionsNamed(layout, local).length > 0)
+  );
+};
+
+/** Landscape, so many pages wide, page numbers; margins, header and footer of the sheet's user stay. */
 export const setUpPrint = (pkg: Package, part: string, paper: SharePaper, foot: string, pagesWide = 1): void => {
   const layout = layoutOf(pkg.read(part), part);
   const splice = new Splice(layout.bytes);
@@ -22,12 +53,12 @@ export const setUpPrint = (pkg: Package, part: string, paper: SharePaper, foot: 
   const has = (local: string): boolean => sectionsNamed(layout, local).length > 0;
   if (!has('pageMargins'))
     splice.insert(placeFor(layout, 'pageMargins'), `<${p}pageMargins left="0.4" right="0.4" top="0.5" bottom="0.6" header="0.3" footer="0.3"/>`); // prettier-ignore
-  splice.insert(
-    placeFor(layout, 'pageSetup'),
-    `<${p}pageSetup paperSize="${PAPER_NUMBER[paper]}" orientation="landscape" fitToWidth="${pagesWide}" fitToHeight="0"/>`,
-  );
+  const [usual] = sectionsNamed(layout, 'pageSetup');
+  const setup = `<${p}pageSetup paperSize="${PAPER_NUMBER[paper]}" orientation="landscape" fitToWidth="${pagesWide}" fitToHeight="0"/>`;
+  if (usual) splice.replace(usual.start, usual.end, setup);
+  else splice.insert(placeFor(layout, 'pageSetup'), setup);
   if (!has('headerFooter'))
-    splice.insert(placeFor(layout, 'headerFooter'), `<${p}headerFooter><${p}oddFooter>&amp;L&amp;A&amp;R${escapeXml(foot)}</${p}oddFooter></${p}headerFooter>`); // prettier-ignore
+    splice.insert(placeFor(layout, 'headerFooter'), `<${p}headerFooter><${p}oddFooter>${escapeXml(foot)}</${p}oddFooter></${p}headerFooter>`); // prettier-ignore
   const [properties] = sectionsNamed(layout, 'sheetPr');
   const fit = `<${p}pageSetUpPr fitToPage="1"/>`;
   const old = child(properties, 'pageSetUpPr');

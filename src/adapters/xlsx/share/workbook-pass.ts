@@ -139,6 +139,9 @@ export const titleRows = (sheet: string, row: number, rows: number, column: numb
   return `${at}$${letters}:$${letters},${at}$${row + 1}:$${row + rows}`;
 };
 
-/** What a user repeats on each page is kept; where it is rows only, the column with the names comes to it. */
-export const titlesWith = (before: string | undefined, titles: string): string =>
-  before === undefined ? titles : /^[^,]*!\$?\d+:\$?\d+$/.test(before) ? `${titles.split(',')[0]},${before}` : before;
+/** What a user repeats on each page is kept; where it is rows only, the column with the names comes to it. Some programs write rows without their signs and then do not repeat them. */
+export const titlesWith = (before: string | undefined, titles: string): string => {
+  const rows = /^([^,]*!)\$?(\d+):\$?(\d+)$/.exec(before ?? '');
+  if (rows) return `${titles.split(',')[0]},${rows[1]}$${rows[2]}:$${rows[3]}`;
+  return before ?? titles;
+};
