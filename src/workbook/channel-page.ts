@@ -3,15 +3,16 @@ import { FUNCTIONS, NAMESPACE } from '../functions/index';
 import type { ChannelCheck } from '../plan/check';
 import type { Limits } from '../plan/limits';
 import { levelLadder } from '../plots/level-ladder';
-import type { Plot } from '../plots/plot';
 import { spanBar } from '../plots/span-bar';
 import { thermalStrip } from '../plots/thermal-strip';
 import { detailOf } from './detail';
+import type { PlacedPlot } from './drawings';
 import type { RowDetail } from './plan-view';
 import type { Change } from './port';
 import { REPORT_WORDS } from './report/words';
-import { inert, marks } from './summary';
+import { HAIRLINE, inert, marks } from './summary';
 import type { Headline } from './results';
+import { COPY_WORDS } from './share/told-words';
 import { sourceText } from '../functions/describe';
 
 /** What went into the check, as it is typed in the lists: title of the list, then field and cell. */
@@ -47,16 +48,8 @@ export const CHANNEL_COLUMNS: readonly number[] = [34, 24, 10, 52, 52];
 const WIDTH = CHANNEL_COLUMNS.length;
 const PLOT_WIDTH = 380;
 const PLOT_GAP = 24;
+const PLAIN = { align: 'left', vertical: 'top', wrap: true } as const;
 const HEADING = { bold: true, ink: '#0f4c4a', ground: '#e6efee' } as const;
-
-export interface ChannelPage {
-  readonly changes: readonly Change[];
-  readonly plots: readonly {
-    readonly plot: Plot;
-    readonly place: { row: number; column: number; x: number; width: number; height: number };
-  }[];
-  readonly cells: readonly (readonly unknown[])[];
-}
 
 type Line = readonly (string | number | null)[];
 
@@ -66,7 +59,7 @@ const functionLines = (headline: Headline): Line[] =>
     return fn ? [[`${NAMESPACE}.${name}: ${fn.equation}`, sourceText(fn.source)]] : [];
   });
 
-const plotsOf = (check: ChannelCheck, limits: Limits, language: Language, row: number): ChannelPage['plots'] => {
+const plotsOf = (check: ChannelCheck, limits: Limits, language: Language, row: number): PlacedPlot[] => {
   const { sensor, named, id } = check.channel;
   const rows = [{ label: named?.sensor ?? sensor?.name ?? id, check }];
   return [levelLadder, spanBar, thermalStrip].map((draw, i) => {
@@ -102,15 +95,15 @@ export const channelPage = (
   limits: Limits,
   language: Language,
   inputs: readonly ChannelInputs[],
-  { hasPlots = true }: { readonly hasPlots?: boolean } = {},
-): ChannelPage => {
+): readonly Change[] => {
   const words = WORDS[language];
   const { channel } = check;
   const place = [channel.group, `${channel.point ?? ''}${channel.direction ?? ''}`, channel.location].filter(Boolean);
   const lines: Line[] = [[`${words.channel} ${channel.id}`, check.verdict], [place.join(' · ')], []];
-  const plots = hasPlots ? plotsOf(check, limits, language, lines.length) : [];
+  const room = lines.length;
+  const plots = plotsOf(check, limits, language, room);
   const tallest = Math.max(0, ...plots.map(({ plot }) => plot.height));
-  for (let n = 0; hasPlots && n < Math.ceil(tallest / PIXELS_PER_ROW) + 1; n++) lines.push([]);
+  for (let n = 0; n < Math.ceil(tallest / PIXELS_PER_ROW) + 1; n++) lines.push([]);
   const first = lines.length;
   const heads: number[] = [];
   const detail = detailOf(check, limits, language);
@@ -127,31 +120,34 @@ export const channelPage = (
   }
   const cells = lines.map((line) => CHANNEL_COLUMNS.map((_, i) => inert(line[i] === '' ? null : (line[i] ?? null))));
   const block = (at: number, column: number, rows: number, columns: number) => ({ row: at, column, rows, columns });
-  return {
-    cells,
-    plots,
-    changes: [
-      { kind: 'sheet', name: sheet },
-      { kind: 'clear', sheet, range: block(0, 0, MOST_ROWS, WIDTH) },
-      { kind: 'cells', sheet, row: 0, column: 0, cells },
-      { kind: 'look', sheet, range: block(0, 0, lines.length, WIDTH), look: { align: 'left', wrap: true } },
-      { kind: 'look', sheet, range: block(first, 1, end - first, 1), look: { align: 'right' } },
-      { kind: 'look', sheet, range: block(0, 0, 1, WIDTH), look: { bold: true, ink: HEADING.ink } },
-      ...heads.map((at): Change => ({ kind: 'look', sheet, range: block(at, 0, 1, WIDTH), look: HEADING })),
-      { kind: 'marks', sheet, rules: marks(block(0, 1, end, 1)) },
+  return [
+    { kind: 'sheet', name: sheet, reading: { foot: COPY_WORDS[language].page } },
+    { kind: 'clear', sheet, range: block(0, 0, MOST_ROWS, WIDTH) },
+    { kind: 'cells', sheet, row: 0, column: 0, cells },
+    { kind: 'look', sheet, range: block(0, 0, lines.length, WIDTH), look: PLAIN },
+    ...[block(0, 0, room, WIDTH), block(first, 0, lines.length - first, WIDTH)].map((range): Change => ({
+      kind: 'look',
+      sheet,
+      range,
+      look: { hairline: HAIRLINE },
+    })),
+    { kind: 'look', sheet, range: block(first, 1, end - first, 1), look: { align: 'right' } },
+    { kind: 'look', sheet, range: block(0, 0, 1, WIDTH), look: { bold: true, ink: HEADING.ink } },
+    ...heads.map((at): Change => ({ kind: 'look', sheet, range: block(at, 0, 1, WIDTH), look: HEADING })),
+    { kind: 'marks', sheet, rules: marks(block(0, 1, end, 1)) },
 
-      ...CHANNEL_COLUMNS.map((characters, column): Change => ({
-        kind: 'width',
-        sheet,
-        column,
-        columns: 1,
-        characters,
-      })),
-      { kind: 'fit', sheet, row: 0, rows: lines.length },
-    ],
-  };
+    ...CHANNEL_COLUMNS.map((characters, column): Change => ({
+      kind: 'width',
+      sheet,
+      column,
+      columns: 1,
+      characters,
+    })),
+    { kind: 'fit', sheet, row: 0, rows: lines.length },
+    { kind: 'drawings', sheet, drawings: plots },
+  ];
 };
-/** Rows of a line of text, as withHeights gives them. */
+/** Height of a row with one line of text, in any host. */
 const PIXELS_PER_ROW = 20;
 /** A channel page never grows beyond these; an older one is cleared whole. */
 const MOST_ROWS = 400;

@@ -4,10 +4,7 @@ import { channelPage } from './channel-page';
 import { CHANNEL_SHEETS_SETTING, channelSheetName, ownChannelSheets } from './channel-sheet-names';
 import type { Spreadsheet } from './port';
 
-/**
- * Makes or renews a sheet that shows the channel in this row whole, as one action; returns its name. Plots are drawn
- * into files only, since the port knows no drawings.
- */
+/** Makes or renews a sheet that shows the channel in this row whole, as one action; returns its name. */
 export const writeChannelSheet = async (
   spreadsheet: Spreadsheet,
   source: JudgedSource,
@@ -21,7 +18,7 @@ export const writeChannelSheet = async (
   const sheet = channelSheetName(names, own, check.channel.id);
   const inputs = channelInputs(source, row, language);
   const isThere = names.includes(sheet);
-  const { changes } = channelPage(sheet, check, source.judged.limits, language, inputs, { hasPlots: false });
+  const changes = channelPage(sheet, check, source.judged.limits, language, inputs);
   await spreadsheet.apply(
     changes.filter(({ kind }) => isThere || kind !== 'clear'),
     { label: sheet },

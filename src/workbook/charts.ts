@@ -1,4 +1,5 @@
 import type { Verdict } from '../core/verdict';
+import type { DrawingPlace } from './drawings';
 import type { RangeAddress } from './port';
 
 /** Numbers of one row of headings, drawn as one colour of bars. */
@@ -19,12 +20,5 @@ export interface BarChart {
   readonly categories: RangeAddress;
   readonly labels: readonly string[];
   readonly series: readonly ChartSeries[];
-  /** Upper left corner: 0-based cell, and a distance from it; size. All in pixels of 1/96 inch. */
-  readonly place: {
-    readonly row: number;
-    readonly column: number;
-    readonly x: number;
-    readonly width: number;
-    readonly height: number;
-  };
+  readonly place: DrawingPlace;
 }

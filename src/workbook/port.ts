@@ -1,4 +1,5 @@
 import type { Cell } from '../functions/define';
+import type { Drawing } from './drawings';
 
 /**
  * What we need from any spreadsheet. Shaped by the most restricted host: reads and writes are batched and asynchronous.
@@ -42,6 +43,8 @@ export interface Capabilities {
   readonly notes: boolean;
   readonly oneUndo: boolean;
   readonly changeEvents: boolean;
+  /** Whether drawings of ours show on the sheet itself, or only in the file that is saved. */
+  readonly drawings: 'on the sheet' | 'in the file';
 }
 
 export interface SheetInfo {
@@ -90,10 +93,18 @@ export type Change =
   /** Replaces all rules that we set on the sheet before by these. */
   | { kind: 'marks'; sheet: string; rules: readonly MarkRule[] }
   | { kind: 'note'; sheet: string; row: number; column: number; text: string | null }
-  /** Makes the sheet if it is missing. */
-  | { kind: 'sheet'; name: string }
+  /** Makes the sheet if it is missing; with `reading`, one to be read and printed. */
+  | { kind: 'sheet'; name: string; reading?: ReadingSheet }
+  /** Replaces what we drew on a sheet of ours by these; what somebody else drew there stays. */
+  | { kind: 'drawings'; sheet: string; drawings: readonly Drawing[] }
   /** Takes so many more columns right of a table into it, where the host keeps tables. */
   | { kind: 'extend-table'; sheet: string; table: string; columns: number };
+
+/** No grid lines, printed in landscape and one page wide. */
+export interface ReadingSheet {
+  /** Right foot of each page, with &P for its number and &N for how many there are. */
+  readonly foot: string;
+}
 
 export interface CellLook {
   readonly bold?: boolean;
@@ -101,8 +112,9 @@ export interface CellLook {
   readonly ground?: string;
   readonly numberFormat?: string;
   readonly align?: 'left' | 'right' | 'center';
+  readonly vertical?: 'top' | 'center' | 'bottom';
   readonly wrap?: boolean;
-  /** A thin line below each cell, in this colour; only in files. */
+  /** A thin line below each cell, in this colour. */
   readonly hairline?: string;
 }
 

@@ -13,7 +13,7 @@ const ALLOWED: Readonly<Record<string, readonly string[]>> = {
   engine: ['core', 'plan', 'functions'],
   workbook: ['core', 'plan', 'plots', 'functions', 'engine'],
   pane: ['core', 'plan', 'plots', 'functions', 'engine', 'workbook'],
-  'adapters/office': ['core', 'plan', 'functions', 'engine', 'workbook'],
+  'adapters/office': ['core', 'plan', 'plots', 'functions', 'engine', 'workbook'],
   'adapters/embedded': ['core', 'plan', 'functions', 'engine', 'workbook'],
   'adapters/solver': ['core', 'plan'],
   'adapters/xlsx': ['core', 'plan', 'plots', 'functions', 'engine', 'workbook'],

@@ -12,6 +12,7 @@ import { FUNCTIONS } from '../../src/functions/index';
 import { cellAddress } from '../../src/workbook/address';
 import { OWN_COLUMNS } from '../../src/workbook/own-columns';
 import type { SheetContent } from '../../src/workbook/port';
+import { describeAddedSheets } from './added-sheets';
 import { MACROS, plannersWorkbook, withMacros } from './saving-workbook';
 import { launch, startServer, Workbench } from './workbench-page';
 
@@ -187,6 +188,8 @@ describe('a copy of the opened workbook', () => {
     expect(text(parts['[Content_Types].xml'])).toContain('sheet.macroEnabled.main+xml');
   }, 120_000);
 });
+
+describeAddedSheets({ bench: () => bench, original: () => original, openFile, takeDownload, message, read });
 
 describe('a workbook that was arranged anew', () => {
   const insertRow = () =>

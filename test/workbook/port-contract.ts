@@ -1,3 +1,5 @@
+import type { Plot } from '../../src/plots/plot';
+import type { BarChart } from '../../src/workbook/charts';
 import { HostProblem, type Change, type RangeAddress, type Spreadsheet } from '../../src/workbook/port';
 
 /** A workbook to start from. Cells begin at A1; formulas start with '='. */
@@ -21,6 +23,8 @@ export interface PortUnderTest {
   /** How many conditional rules the sheet has in all, ours and others. */
   countRules?(sheet: string): Promise<number>;
   noteAt?(sheet: string, row: number, column: number): Promise<string | undefined>;
+  /** What our drawings on the sheet say of themselves, in their order. */
+  drawingsOn(sheet: string): Promise<readonly string[]>;
   close?(): Promise<void>;
 }
 
@@ -37,6 +41,23 @@ const cells = (
   column,
   cells: block,
 });
+
+const place = (row: number) => ({ row, column: 0, x: 0, width: 120, height: 60 });
+const plotAt = (row: number, title: string): { plot: Plot; place: ReturnType<typeof place> } => ({
+  plot: { width: 120, height: 60, title, inWords: 'One bar.', marks: [{ kind: 'rect', x: 0, y: 0, width: 9, height: 9, tone: 'ink' }] }, // prettier-ignore
+  place: place(row),
+});
+const CHART: BarChart = {
+  title: 'Checks',
+  valueTitle: 'Channels',
+  categories: at(1, 0),
+  labels: ['Mass'],
+  series: [
+    { name: { row: 0, column: 1 }, values: at(1, 1), verdict: 'FAIL', caption: 'FAIL', numbers: [2] },
+    { name: { row: 0, column: 2 }, values: at(1, 2), verdict: 'PASS', caption: 'PASS', numbers: [5] },
+  ],
+  place: place(3),
+};
 
 const PLAN: SeedSheet = {
   name: 'Channels',
@@ -167,6 +188,36 @@ export const describePort = (name: string, open: (sheets: readonly SeedSheet[]) 
       expect((await under.spreadsheet.sheets()).map((sheet) => sheet.name)).toEqual(['Channels', 'Empty', 'Limits']);
       expect(await valueAt('Limits', 0, 0)).toBe('Tolerance');
       expect(await valueAt('Channels', 1, 0)).toBe('wing root');
+    });
+
+    it('makes a sheet for reading, draws on it, and replaces what it drew', async () => {
+      const spreadsheet = await start();
+      await apply(
+        { kind: 'sheet', name: 'Overview', reading: { foot: 'Page &P' } },
+        cells('Overview', 0, 0, [['Check', 'FAIL', 'PASS'], ['Mass', 2, 5]]), // prettier-ignore
+        { kind: 'look', sheet: 'Overview', range: at(0, 0, 2, 3), look: { hairline: '#c9d3d1', vertical: 'top' } },
+        { kind: 'drawings', sheet: 'Overview', drawings: [CHART, plotAt(4, 'Level ladder')] },
+      );
+      expect(await under.drawingsOn('Overview')).toEqual(['Checks', 'Level ladder']);
+      expect((await spreadsheet.readSheet('Overview')).values).toEqual([['Check', 'FAIL', 'PASS'], ['Mass', 2, 5]]); // prettier-ignore
+      await apply({
+        kind: 'drawings',
+        sheet: 'Overview',
+        drawings: [plotAt(2, 'Span bar'), plotAt(9, 'Thermal strip')],
+      });
+      expect(await under.drawingsOn('Overview')).toEqual(['Span bar', 'Thermal strip']);
+      await apply({ kind: 'drawings', sheet: 'Overview', drawings: [] });
+      expect(await under.drawingsOn('Overview')).toEqual([]);
+    });
+
+    it('takes drawings back with the rest of an action, where one undo does', async () => {
+      const spreadsheet = await start();
+      if (!spreadsheet.can.oneUndo || !under.person?.undo) return;
+      await apply({ kind: 'sheet', name: 'Overview' }, { kind: 'drawings', sheet: 'Overview', drawings: [plotAt(2, 'One')] }); // prettier-ignore
+      await apply(cells('Overview', 0, 0, [['two']]), { kind: 'drawings', sheet: 'Overview', drawings: [plotAt(2, 'Two')] }); // prettier-ignore
+      expect(await under.drawingsOn('Overview')).toEqual(['Two']);
+      await under.person.undo();
+      expect(await under.drawingsOn('Overview')).toEqual(['One']);
     });
 
     it('clears a block of ours and leaves its neighbours', async () => {

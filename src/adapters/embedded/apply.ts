@@ -4,13 +4,14 @@ import { Breath } from './breath';
 import { clearNotes, extendTable, makeSheet, setNote, setWidth } from './change-beside-cells';
 import { CellWriter, clearCells, setLook, turnsOf } from './change-cells';
 import { replaceMarks } from './change-marks';
+import { setDrawings } from './own-drawings';
 import { fitRows } from './row-heights';
 import { pauseDrawing } from './drawing';
 import type { Services } from './host';
 
 /** The steps of one change; the page gets a turn between them. */
 function* stepsOf(action: Action, change: Change): Generator<void> {
-  if (change.kind === 'sheet') return makeSheet(action, change.name);
+  if (change.kind === 'sheet') return makeSheet(action, change);
   const sheet = action.services.sheet(change.sheet);
   switch (change.kind) {
     case 'cells': {
@@ -44,6 +45,8 @@ function* stepsOf(action: Action, change: Change): Generator<void> {
       return replaceMarks(action, sheet, change.rules);
     case 'note':
       return setNote(action, sheet, change.row, change.column, change.text);
+    case 'drawings':
+      return setDrawings(action, sheet, change.drawings);
     case 'extend-table':
       return extendTable(action, sheet, change);
   }

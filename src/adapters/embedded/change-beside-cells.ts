@@ -1,8 +1,10 @@
 import {
+  BooleanNumber,
   mergeWorksheetSnapshotWithDefault,
   type IColumnData,
   type IMutationInfo,
   type IRange,
+  type IWorksheetData,
   type Nullable,
   type Worksheet,
 } from '@univerjs/core';
@@ -14,7 +16,7 @@ import {
 } from '@univerjs/sheets';
 import { RemoveNoteMutation, SheetsNoteModel, UpdateNoteMutation } from '@univerjs/sheets-note';
 import { SetSheetTableMutation, TableColumnDataTypeEnum, TableManager } from '@univerjs/sheets-table';
-import { HostProblem, type Change, type RangeAddress } from '../../workbook/port';
+import { HostProblem, type Change, type RangeAddress, type ReadingSheet } from '../../workbook/port';
 import type { Action } from './action';
 import { pixelsOfWidth } from './import/sheets';
 
@@ -54,6 +56,7 @@ export const setWidth = (action: Action, sheet: Worksheet, change: Of<'width'>):
 };
 
 const NOTE_SIZE = { width: 260, height: 110 };
+export const OWN_NOTE_ID = 'chan-note-';
 let notesMade = 0;
 
 export const setNote = (action: Action, sheet: Worksheet, row: number, col: number, text: string | null): void => {
@@ -65,7 +68,7 @@ export const setNote = (action: Action, sheet: Worksheet, row: number, col: numb
   const back = former ? [remove(), put({ ...former })] : [remove()];
   if (text === null) return action.run(remove(former?.id), back);
   const size = former ? { width: former.width, height: former.height } : NOTE_SIZE;
-  const id = former?.id ?? `chan-note-${++notesMade}`;
+  const id = former?.id ?? `${OWN_NOTE_ID}${++notesMade}`;
   action.run(put({ id, row, col, note: text, show: false, ...size }), back);
 };
 
@@ -81,7 +84,16 @@ const ROWS = 400;
 const COLUMNS = 60;
 let sheetsMade = 0;
 
-export const makeSheet = (action: Action, name: string): void => {
+const ACCENT = '#0f4c4a';
+
+/** A sheet to be read, as it will be in the file. */
+const readingSheet = (reading: ReadingSheet): Partial<IWorksheetData> => ({
+  showGridlines: BooleanNumber.FALSE,
+  tabColor: ACCENT,
+  custom: { reading },
+});
+
+export const makeSheet = (action: Action, { name, reading }: Of<'sheet'>): void => {
   const workbook = action.services.workbook();
   if (workbook.getSheetBySheetName(name)) return;
   const sheets = workbook.getSheets();
@@ -90,7 +102,13 @@ export const makeSheet = (action: Action, name: string): void => {
   do id = `chan-sheet-${++sheetsMade}`;
   while (ids.has(id));
   const unitId = action.unitId;
-  const sheet = mergeWorksheetSnapshotWithDefault({ id, name, rowCount: ROWS, columnCount: COLUMNS });
+  const sheet = mergeWorksheetSnapshotWithDefault({
+    id,
+    name,
+    rowCount: ROWS,
+    columnCount: COLUMNS,
+    ...(reading && readingSheet(reading)),
+  });
   action.run({ id: InsertSheetMutation.id, params: { unitId, index: sheets.length, sheet } }, [
     { id: RemoveSheetMutation.id, params: { unitId, subUnitId: id, subUnitName: name } },
   ]);

@@ -1,10 +1,11 @@
-import type {
-  ICellData,
-  IMutationInfo,
-  IObjectMatrixPrimitiveType,
-  IStyleData,
-  Nullable,
-  Worksheet,
+import {
+  BorderStyleTypes,
+  type ICellData,
+  type IMutationInfo,
+  type IObjectMatrixPrimitiveType,
+  type IStyleData,
+  type Nullable,
+  type Worksheet,
 } from '@univerjs/core';
 import { SetRangeValuesMutation, SetStyleCommand } from '@univerjs/sheets';
 import type { Change, CellLook, RangeAddress } from '../../workbook/port';
@@ -98,6 +99,7 @@ export const clearCells = (action: Action, sheet: Worksheet, range: RangeAddress
   runCells(action, sheet, everyCell(range, null));
 
 const ALIGN = { left: 1, center: 2, right: 3 } as const;
+const VERTICAL = { top: 1, center: 2, bottom: 3 } as const;
 const WRAP = 3;
 const CLIP = 2;
 
@@ -107,6 +109,8 @@ const styleOf = (look: CellLook): IStyleData => ({
   ...(look.ground !== undefined && { bg: { rgb: look.ground } }),
   ...(look.numberFormat !== undefined && { n: { pattern: look.numberFormat } }),
   ...(look.align !== undefined && { ht: ALIGN[look.align] }),
+  ...(look.vertical !== undefined && { vt: VERTICAL[look.vertical] }),
+  ...(look.hairline !== undefined && { bd: { b: { s: BorderStyleTypes.HAIR, cl: { rgb: look.hairline } } } }),
   ...(look.wrap !== undefined && { tb: look.wrap ? WRAP : CLIP }),
 });
 

@@ -23,7 +23,7 @@ const BESIDE_CONTENT: readonly (readonly [RegExp, string])[] = [
     'widths, heights and hidden rows or columns',
   ],
   [/frozen/, 'frozen panes'],
-  [/tab-color|set-worksheet-(show|order)/, 'sheet tabs'],
+  [/tab-color|set-worksheet-show/, 'sheet tabs'],
   [/-note/, 'notes'],
   [/conditional|\.cf/, 'conditional formats'],
   [/filter/, 'filters'],
@@ -118,11 +118,16 @@ export class EditLog {
       else if (same.name !== name) said.add(`The sheet “${name}” was renamed to “${same.name}”.`);
       if (this.mergesMoved && same && same.merges !== merges) said.add(`Merged cells changed on “${same.name}”.`);
     }
-    for (const { id, name } of now)
-      if (!this.sheets.some((sheet) => sheet.id === id)) said.add(`The sheet “${name}” was added.`);
-    const order = (list: readonly { id: string }[]) => list.map(({ id }) => id).join(' ');
-    if (said.size === 0 && order(now) !== order(this.sheets)) said.add('The sheets are in another order.');
     return [...said];
+  }
+
+  /** Names of the sheets that the file does not have. */
+  added(): readonly string[] {
+    return this.present().flatMap(({ id, name }) => (this.wasOpened(id) ? [] : [name]));
+  }
+
+  private wasOpened(id: string): boolean {
+    return this.sheets.some((sheet) => sheet.id === id);
   }
 
   private present(): { id: string; name: string; merges: string }[] {
@@ -138,7 +143,7 @@ export class EditLog {
   }
 
   private note({ id, params }: ICommandInfo): void {
-    if (id.includes('.command.'))
+    if (id.includes('.command.') && this.isOnOpened(params as Partial<Place> | undefined))
       for (const [pattern, words] of BESIDE_CONTENT) if (pattern.test(id)) this.beside.add(words);
     const step = STEPS.get(id);
     if (step) this.noteStep(step, params as Place & { sourceRange?: IRange; targetRange?: IRange });
@@ -148,8 +153,14 @@ export class EditLog {
       const { from, to, fromRange, toRange } = params as IMoveRangeMutationParams;
       this.noteRange({ subUnitId: from.subUnitId, range: fromRange });
       this.noteRange({ subUnitId: to.subUnitId, range: toRange });
-      this.beside.add('formats of cells');
+      if (this.wasOpened(from.subUnitId) || this.wasOpened(to.subUnitId)) this.beside.add('formats of cells');
     } else if (MERGES.has(id)) this.mergesMoved = true;
+  }
+
+  /** A sheet that was added is carried over whole. Commands that name no sheet are about the one in view. */
+  private isOnOpened(params: Partial<Place> | undefined): boolean {
+    const id = params?.subUnitId ?? this.services.openWorkbook()?.getActiveSheet()?.getSheetId();
+    return id !== undefined && this.wasOpened(id);
   }
 
   private noteStep(step: Pick<StructureStep, 'what' | 'how'>, params: Place & { sourceRange?: IRange }): void {
@@ -161,6 +172,7 @@ export class EditLog {
       ? { ...range, startColumn: 0, endColumn: Infinity }
       : { ...range, startRow: 0, endRow: Infinity };
     this.noteRange({ subUnitId: params.subUnitId, range: whole });
+    if (!this.wasOpened(params.subUnitId)) return;
     const made = { ...step, sheetId: params.subUnitId, first, last };
     if (undoes(made, this.steps.at(-1))) this.steps.pop();
     else this.steps.push(made);

@@ -25,7 +25,7 @@ const ABOVE = 3;
 /** The port over the embedded spreadsheet, on a page or without one. It follows whatever workbook is open. */
 export class EmbeddedSpreadsheet implements Spreadsheet {
   readonly host = 'embedded';
-  readonly can: Capabilities = { notes: true, oneUndo: true, changeEvents: true };
+  readonly can: Capabilities = { notes: true, oneUndo: true, changeEvents: true, drawings: 'in the file' };
   private readonly services: Services;
   private readonly calculation: Calculation;
   /** Actions run one after another, or their undo steps would mix. */
@@ -90,6 +90,10 @@ export class EmbeddedSpreadsheet implements Spreadsheet {
     const snapshot = this.services.workbook().getSnapshot();
     const custom = (snapshot.custom ??= {}) as { settings?: Record<string, string> };
     return (custom.settings ??= {});
+  }
+
+  settingKeys(): readonly string[] {
+    return Object.keys(this.settings());
   }
 
   async getSetting(key: string): Promise<string | undefined> {

@@ -1,6 +1,7 @@
 import type { ApplyOptions, Change, RangeAddress } from '../../workbook/port';
 import { refuseChanged } from './as-read';
 import { Batch, CALL_COST } from './batch';
+import { replaceDrawings, setUpPrint } from './drawings';
 import { SETS, type OfficeHost } from './host';
 import { applyLook, pointsOf } from './looks';
 import { addMark, deleteOwnMarks } from './marks';
@@ -8,6 +9,8 @@ import { notesInTheWay, SheetNotes } from './notes';
 import { preflight, sameName } from './preflight';
 import { placeOf } from './read-sheet';
 import { typed } from './typed-text';
+
+const TAB_COLOUR = '#0f4c4a';
 
 type Of<K extends Change['kind']> = Extract<Change, { kind: K }>;
 
@@ -20,6 +23,9 @@ const rangeOf = (sheet: Excel.Worksheet, { row, column, rows, columns }: RangeAd
 
 /** Carries out one action's changes in their order. */
 class Action {
+  /** New sheets that are to be printed. */
+  readonly printed: { readonly sheet: Excel.Worksheet; readonly foot: string }[] = [];
+
   constructor(
     private readonly host: OfficeHost,
     private readonly batch: Batch,
@@ -36,7 +42,7 @@ class Action {
       case 'clear':
         return this.clear(sheet, change);
       case 'look':
-        return applyLook(rangeOf(sheet, change.range), change.look);
+        return applyLook(rangeOf(sheet, change.range), change.look, change.range.rows);
       case 'width': {
         const columns = sheet.getRangeByIndexes(0, change.column, 1, change.columns).getEntireColumn();
         columns.format.columnWidth = pointsOf(change.characters);
@@ -57,6 +63,8 @@ class Action {
         await this.batch.make({ characters: change.text?.length ?? 0, steps: 0 });
         return this.notesOf(change.sheet, sheet).set(change.row, change.column, change.text);
       }
+      case 'drawings':
+        return replaceDrawings(this.host, this.batch, sheet, change.drawings);
       case 'extend-table':
         return this.extendTable(sheet, change);
     }
@@ -68,9 +76,14 @@ class Action {
     return sheet;
   }
 
-  private makeSheet({ name }: Of<'sheet'>): void {
+  private makeSheet({ name, reading }: Of<'sheet'>): void {
     if (this.sheets.has(sameName(name))) return;
-    this.sheets.set(sameName(name), this.batch.context.workbook.worksheets.add(name));
+    const sheet = this.batch.context.workbook.worksheets.add(name);
+    this.sheets.set(sameName(name), sheet);
+    if (!reading) return;
+    sheet.showGridlines = false;
+    sheet.tabColor = TAB_COLOUR;
+    this.printed.push({ sheet, foot: reading.foot });
   }
 
   private async writeCells({ sheet: name, row, column, cells }: Of<'cells'>): Promise<void> {
@@ -140,4 +153,5 @@ export const applyChanges = async (
   const action = new Action(host, batch, sheets, notes);
   for (const change of changes) await action.do(change);
   await batch.send();
+  await setUpPrint(context, action.printed);
 };

@@ -1,8 +1,13 @@
+import type { Plot } from '../../plots/plot';
+import { pngOf } from './picture';
+
 /** What the adapter needs from Office.js, gathered in one place so that it can run against another implementation. */
 export interface OfficeHost {
   run<T>(options: Excel.RunOptions, batch: (context: Excel.RequestContext) => Promise<T>): Promise<T>;
   /** Whether this Excel has the ExcelApi requirement set of that version. */
   supports(version: string): boolean;
+  /** A plot as a picture: PNG in Base64. */
+  pngOf(plot: Plot): Promise<string>;
   /** Lets Excel and the page breathe; an add-in that blocks for five seconds is ended by Excel. */
   pause(milliseconds: number): Promise<void>;
   /** "Excel, PC, 16.0.18025.20104": what runs, where and in which version. */
@@ -15,6 +20,7 @@ export interface OfficeHost {
 export const excelHost = (): OfficeHost => ({
   run: (options, batch) => Excel.run(options, batch),
   supports: (version) => Office.context.requirements.isSetSupported('ExcelApi', version),
+  pngOf,
   pause: (milliseconds) => new Promise((resolve) => setTimeout(resolve, milliseconds)),
   program: () => {
     // Older hosts have no diagnostics.

@@ -76,7 +76,7 @@ export const officeSpreadsheet = (host: OfficeHost): Spreadsheet => {
   const oneUndo = host.supports(SETS.oneUndo);
   return {
     host: 'office',
-    can: { notes: host.supports(SETS.notes), oneUndo, changeEvents: true },
+    can: { notes: host.supports(SETS.notes), oneUndo, changeEvents: true, drawings: 'on the sheet' },
     sheets: () => run(readSheetList),
     readSheet: (sheet) => run((context) => readSheet(host, context, sheet)),
     apply: (changes, options) =>

@@ -1,6 +1,8 @@
 import { isCellError, type Block, type Cell } from '../../functions/define';
 import { cellAddress } from '../../workbook/address';
 import type { Change, RangeAddress } from '../../workbook/port';
+import type { WholeLook } from '../../workbook/whole-look';
+import type { SheetFrame } from '../../workbook/whole-sheet';
 import type { FormulaNames } from './formula-names';
 import { CELL_TEXT, FORMULA_TEXT, LAST_COLUMN, LAST_ROW } from './limits';
 import { refuse } from './refuse';
@@ -24,9 +26,14 @@ export interface FileRowsChange extends RangeAddress {
   valuesOf(row: number): readonly Cell[] | undefined;
 }
 
-type CellsChange = Extract<Change, { kind: 'cells' }>;
+type Of<Kind extends Change['kind']> = Extract<Change, { kind: Kind }>;
+type CellsChange = Of<'cells'>;
 export type FileChange =
-  | Exclude<Change, CellsChange>
+  | Exclude<Change, CellsChange | Of<'sheet'> | Of<'look'> | Of<'note'>>
+  | (Of<'sheet'> & { readonly frame?: SheetFrame })
+  /** A note that a person wrote elsewhere stays that person's. */
+  | (Of<'note'> & { readonly isOurs?: boolean })
+  | (Omit<Of<'look'>, 'look'> & { readonly look: WholeLook })
   | (Omit<CellsChange, 'cells'> & { readonly cells: readonly (readonly FileCell[])[] })
   | FileRowsChange;
 export type FileCellsChange = Extract<FileChange, { kind: 'cells' }>;

@@ -1,3 +1,4 @@
+import { DRAWING_DROP, OWN_DRAWING, type DrawingPlace } from '../../workbook/drawings';
 import { freePartName, setContentType } from './content-types';
 import type { Package } from './package';
 import { addRelation, relationsOf } from './relations';
@@ -11,18 +12,6 @@ const DRAWING = 'http://schemas.openxmlformats.org/drawingml/2006/main';
 const DRAWING_TYPE = 'application/vnd.openxmlformats-officedocument.drawing+xml';
 const EMU_PER_PIXEL = 9525;
 const DECLARATION = '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n';
-
-/** Names what we draw, so that a drawing which somebody else put on the sheet is never taken for ours. */
-export const OWN_DRAWING = 'Channelwright drawing ';
-
-/** Where a drawing's upper left corner lies: 0-based cell and pixels beside it; and its size. */
-export interface DrawingPlace {
-  readonly row: number;
-  readonly column: number;
-  readonly x: number;
-  readonly width: number;
-  readonly height: number;
-}
 
 /** Writes a part only when its text differs. */
 export const writeText = (pkg: Package, part: string, xml: string): void => {
@@ -62,7 +51,7 @@ const emu = (pixels: number): number => Math.round(pixels * EMU_PER_PIXEL);
 /** One thing on the sheet at its place. */
 export const anchorXml = ({ row, column, x, width, height }: DrawingPlace, content: string): string =>
   `<xdr:oneCellAnchor><xdr:from><xdr:col>${column}</xdr:col><xdr:colOff>${emu(x)}</xdr:colOff>` +
-  `<xdr:row>${row}</xdr:row><xdr:rowOff>${emu(4)}</xdr:rowOff></xdr:from><xdr:ext cx="${emu(width)}" cy="${emu(height)}"/>` +
+  `<xdr:row>${row}</xdr:row><xdr:rowOff>${emu(DRAWING_DROP)}</xdr:rowOff></xdr:from><xdr:ext cx="${emu(width)}" cy="${emu(height)}"/>` +
   `${content}<xdr:clientData/></xdr:oneCellAnchor>`;
 
 export const drawingXml = (anchors: readonly string[], relationSpace: string): string =>

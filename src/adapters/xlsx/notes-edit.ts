@@ -23,6 +23,8 @@ const SPACES = {
 export interface NoteEdits {
   /** By cell address; null removes a note of ours. */
   readonly texts: ReadonlyMap<string, string | null>;
+  /** Cells whose new note is not ours. */
+  readonly theirs: ReadonlySet<string>;
   /** Blocks in which our notes go away. */
   readonly cleared: readonly RangeAddress[];
 }
@@ -62,7 +64,7 @@ export function setNotes(
         'occupied',
         `Cell ${cell} of sheet ${place.sheet} has ${comments.describe(comment)}; ours would replace it.`,
       );
-    comments.set(cell, text);
+    comments.set(cell, text, edits.theirs.has(cell) ? '' : NOTE_AUTHOR);
   }
   removed.forEach((cell) => comments.remove(cell));
   comments.write();
@@ -95,7 +97,7 @@ class Comments {
   private readonly root: XmlElement;
   private readonly authors: readonly string[];
   private readonly splice: Splice;
-  private author: number | undefined;
+  private readonly newAuthors: string[] = [];
 
   constructor(
     private readonly pkg: Package,
@@ -119,7 +121,7 @@ class Comments {
     return CONVERSATION.test(this.authorOf(comment)) ? 'a conversation of comments' : "somebody's note";
   }
 
-  set(cell: string, text: string): void {
+  set(cell: string, text: string, author: string): void {
     const t = (local: string): string => tagName(this.root, local);
     const comment = this.byCell.get(cell);
     // A note that was set while a program ran us has its user's name for an author.
@@ -127,7 +129,7 @@ class Comments {
     const body = `<${t('text')}>${textXml(said, this.root.prefix === '' ? '' : `${this.root.prefix}:`)}</${t('text')}>`;
     if (!comment) {
       const list = child(this.root, 'commentList') ?? refuse('unsupported', `${this.part} has no list of notes.`);
-      const xml = `<${t('comment')} ref="${cell}" authorId="${this.ownAuthor()}">${body}</${t('comment')}>`;
+      const xml = `<${t('comment')} ref="${cell}" authorId="${this.authorId(author)}">${body}</${t('comment')}>`;
       return this.splice.append(list, xml);
     }
     const old = child(comment, 'text');
@@ -152,13 +154,12 @@ class Comments {
     return this.authors[Number(comment.attributes.get('authorId') ?? 0)] ?? '';
   }
 
-  private ownAuthor(): number {
-    if (this.author !== undefined) return this.author;
-    const known = this.authors.indexOf(NOTE_AUTHOR);
-    if (known >= 0) return (this.author = known);
+  private authorId(author: string): number {
+    const known = [...this.authors, ...this.newAuthors].indexOf(author);
+    if (known >= 0) return known;
     const tag = tagName(this.root, 'author');
     const list = child(this.root, 'authors') ?? refuse('unsupported', `${this.part} has no list of authors.`);
-    this.splice.append(list, `<${tag}>${escapeXml(NOTE_AUTHOR)}</${tag}>`);
-    return (this.author = this.authors.length);
+    this.splice.append(list, `<${tag}>${escapeXml(author)}</${tag}>`);
+    return this.authors.length + this.newAuthors.push(author) - 1;
   }
 }

@@ -1,5 +1,5 @@
 import type { Cell } from '../../functions/define';
-import type { CellLook } from '../../workbook/port';
+import type { WholeLook } from '../../workbook/whole-look';
 import { ArrayBlocks } from './array-blocks';
 import { ByteSink } from './byte-sink';
 import { cellAddress } from '../../workbook/address';
@@ -17,7 +17,7 @@ import { onOff } from './xml-tree';
 /** What the editing of cells needs from the workbook around the sheet. */
 export interface EditContext extends Pick<ReadContext, 'strings' | 'names' | 'from1904'> {
   readonly sheet: string;
-  styleFor(base: number, look: CellLook): number;
+  styleFor(base: number, look: WholeLook): number;
   /** Index of the cell metadata that marks a formula as one that spills. */
   spillMetadata(): string;
 }

@@ -1,5 +1,6 @@
 import type { Cell } from '../../functions/define';
-import type { CellLook, RangeAddress } from '../../workbook/port';
+import type { RangeAddress } from '../../workbook/port';
+import type { WholeLook } from '../../workbook/whole-look';
 import { holds } from './cell-reference';
 import type { FormulaShape } from './formula-shape';
 
@@ -31,13 +32,13 @@ export interface WriteEffect {
 export type Effect =
   | WriteEffect
   | { readonly kind: 'clear'; readonly range: RangeAddress }
-  | { readonly kind: 'look'; readonly range: RangeAddress; readonly look: CellLook };
+  | { readonly kind: 'look'; readonly range: RangeAddress; readonly look: WholeLook };
 
 /** What all effects together ask of one cell. An undefined input leaves the content, null empties it. */
 export interface CellState {
   readonly input: CellInput | null | undefined;
   readonly resetStyle: boolean;
-  readonly look: CellLook | undefined;
+  readonly look: WholeLook | undefined;
 }
 
 /** What the effects ask of one column, the same for all rows that they touch together. */
@@ -51,7 +52,7 @@ export interface ColumnPlan extends Omit<CellState, 'input'> {
 function planColumn(effects: readonly Effect[], column: number): ColumnPlan | undefined {
   let writes: WriteEffect[] = [];
   let resetStyle = false;
-  let look: CellLook | undefined;
+  let look: WholeLook | undefined;
   let touched = false;
   for (const effect of effects) {
     const { range } = effect;

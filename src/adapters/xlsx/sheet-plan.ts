@@ -1,4 +1,5 @@
 import { cellAddress } from '../../workbook/address';
+import type { Drawing } from '../../workbook/drawings';
 import type { MarkRule, RangeAddress } from '../../workbook/port';
 import { cellEffects, checkPlace, rowsEffect, type FileChange } from './changes';
 import type { FormulaNames } from './formula-names';
@@ -12,6 +13,7 @@ import type { SheetEntry } from './workbook-part';
 /** Notes as they come together. */
 interface NotesPlan extends NoteEdits {
   readonly texts: Map<string, string | null>;
+  readonly theirs: Set<string>;
   readonly cleared: RangeAddress[];
 }
 
@@ -22,6 +24,9 @@ export interface SheetPlan {
   readonly widths: WidthEdit[];
   marks: readonly MarkRule[] | undefined;
   notes: NotesPlan | undefined;
+  drawings: readonly Drawing[] | undefined;
+  /** Rows whose height follows their texts. */
+  readonly fits: Pick<RangeAddress, 'row' | 'rows'>[];
   /** Columns that tables take in, by table name. */
   readonly tableColumns: Map<string, number>;
 }
@@ -36,7 +41,7 @@ export function planChanges(
     const sheet = find(name);
     let plan = plans.get(sheet.part);
     if (!plan) {
-      plan = { sheet, effects: [], widths: [], marks: undefined, notes: undefined, tableColumns: new Map() };
+      plan = { sheet, effects: [], widths: [], marks: undefined, notes: undefined, drawings: undefined, fits: [], tableColumns: new Map() }; // prettier-ignore
       plans.set(sheet.part, plan);
     }
     return plan;
@@ -62,9 +67,11 @@ function addChange(plan: SheetPlan, change: Exclude<FileChange, { kind: 'sheet' 
     case 'width':
       checkPlace(change.sheet, { row: 0, rows: 1, column: change.column, columns: change.columns });
       return void plan.widths.push(change);
-    case 'fit':
-      // Heights are given to sheets of ours when they are laid out; see fitHeights.
+    case 'drawings':
+      plan.drawings = change.drawings;
       return;
+    case 'fit':
+      return void plan.fits.push(change);
     case 'marks':
       change.rules.forEach(({ range }) => checkPlace(change.sheet, range));
       plan.marks = change.rules;
@@ -74,6 +81,7 @@ function addChange(plan: SheetPlan, change: Exclude<FileChange, { kind: 'sheet' 
       checkPlace(change.sheet, { row: change.row, column: change.column, rows: 1, columns: 1 });
       if ((change.text?.length ?? 0) > CELL_TEXT)
         refuse('too-large', `The note for cell ${cell} has more than ${CELL_TEXT} characters.`);
+      if (change.isOurs === false) notesOf(plan).theirs.add(cell);
       return void notesOf(plan).texts.set(cell, change.text);
     }
     case 'extend-table':
@@ -82,5 +90,5 @@ function addChange(plan: SheetPlan, change: Exclude<FileChange, { kind: 'sheet' 
 }
 
 function notesOf(plan: SheetPlan): NotesPlan {
-  return (plan.notes ??= { texts: new Map(), cleared: [] });
+  return (plan.notes ??= { texts: new Map(), theirs: new Set(), cleared: [] });
 }

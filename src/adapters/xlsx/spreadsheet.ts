@@ -25,7 +25,7 @@ type Selection = { sheet: string; range: RangeAddress };
 /** The port over a workbook file in memory. Nothing reaches the disk before somebody saves `file`. */
 export class FileSpreadsheet implements Spreadsheet {
   readonly host = 'file';
-  readonly can: Capabilities = { notes: true, oneUndo: false, changeEvents: false };
+  readonly can: Capabilities = { notes: true, oneUndo: false, changeEvents: false, drawings: 'in the file' };
   /** Formulas that were written without a value. */
   private readonly waiting = new Map<string, { sheet: string; row: number; column: number; formula: string }>();
   private selected: Selection | undefined;

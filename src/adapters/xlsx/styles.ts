@@ -1,6 +1,8 @@
-import type { CellLook, MarkRule } from '../../workbook/port';
+import type { MarkRule } from '../../workbook/port';
+import type { Borders, WholeLook } from '../../workbook/whole-look';
 import { isDateFormat } from './date-cells';
 import { CELL_STYLES } from './limits';
+import { argb, asksForFont, borderXml, bordersOf, fontPieces } from './look-xml';
 import type { Package } from './package';
 import { refuse } from './refuse';
 import { Splice } from './splice';
@@ -22,8 +24,6 @@ const BUILT_IN = new Map([
   ['@', 49],
 ]);
 const FIRST_OWN_FORMAT = 164;
-/** Children of a font that come before its colour. */
-const BEFORE_COLOUR = new Set('b i strike condense extend outline shadow u vertAlign sz'.split(' '));
 
 /** Looks are only ever added, and an equal one that is there already is used again. */
 export class Styles {
@@ -77,7 +77,7 @@ export class Styles {
   }
 
   /** The cell style that is `base` with the look laid over it. */
-  styleFor(base: number, look: CellLook): number {
+  styleFor(base: number, look: WholeLook): number {
     const key = `${base} ${JSON.stringify(look)}`;
     let style = this.known.get(key);
     if (style === undefined) {
@@ -124,7 +124,7 @@ export class Styles {
     return list;
   }
 
-  private cellFormat(base: number, look: CellLook): string {
+  private cellFormat(base: number, look: WholeLook): string {
     const element = this.list('cellXfs').elementAt(base);
     const xf = new Map(
       element?.attributes ?? [
@@ -136,16 +136,18 @@ export class Styles {
     );
     const use = (id: string, value: number, apply: string): void => void xf.set(id, String(value)).set(apply, '1');
     if (look.numberFormat !== undefined) use('numFmtId', this.numberFormat(look.numberFormat), 'applyNumberFormat');
-    if (look.bold !== undefined || look.ink !== undefined)
-      use('fontId', this.font(Number(xf.get('fontId') ?? 0), look), 'applyFont');
+    if (asksForFont(look)) use('fontId', this.font(Number(xf.get('fontId') ?? 0), look), 'applyFont');
     if (look.ground !== undefined) use('fillId', this.fill(look.ground), 'applyFill');
-    if (look.hairline !== undefined) use('borderId', this.hairline(look.hairline), 'applyBorder');
+    const lines = bordersOf(look);
+    if (lines) use('borderId', this.border(lines), 'applyBorder');
     let inside = '';
     const t = (local: string): string => tagName(this.root, local);
     const alignment = new Map(child(element, 'alignment')?.attributes ?? []);
     if (look.align !== undefined) alignment.set('horizontal', look.align);
+    if (look.vertical !== undefined) alignment.set('vertical', look.vertical);
     if (look.wrap !== undefined) alignment.set('wrapText', look.wrap ? '1' : '0');
-    if (look.align !== undefined || look.wrap !== undefined) xf.set('applyAlignment', '1');
+    if (look.align !== undefined || look.wrap !== undefined || look.vertical !== undefined)
+      xf.set('applyAlignment', '1');
     if (alignment.size > 0) inside += `<${t('alignment')}${attributesText(alignment)}/>`;
     for (const other of element?.children ?? [])
       if (other.local !== 'alignment') inside += rawText(this.bytes, other.start, other.end);
@@ -169,33 +171,19 @@ export class Styles {
     return id;
   }
 
-  private font(base: number, { bold, ink }: CellLook): number {
+  private font(base: number, look: WholeLook): number {
     const t = (local: string): string => tagName(this.root, local);
     const element = this.list('fonts').elementAt(base);
-    const parts = (element?.children ?? []).map((c) => ({ local: c.local, xml: rawText(this.bytes, c.start, c.end) }));
-    const without = (local: string): void =>
-      void parts.splice(0, parts.length, ...parts.filter((c) => c.local !== local));
-    if (bold !== undefined) {
-      without('b');
-      if (bold) parts.unshift({ local: 'b', xml: `<${t('b')}/>` });
-    }
-    if (ink !== undefined) {
-      without('color');
-      const at = parts.findLastIndex((c) => BEFORE_COLOUR.has(c.local)) + 1;
-      parts.splice(at, 0, { local: 'color', xml: `<${t('color')} rgb="${argb(ink)}"/>` });
-    }
-    return this.list('fonts').add(`<${t('font')}>${parts.map((c) => c.xml).join('')}</${t('font')}>`, base);
+    const there = (element?.children ?? []).map((c) => ({ local: c.local, xml: rawText(this.bytes, c.start, c.end) }));
+    const pieces = fontPieces(there, look, t);
+    return this.list('fonts').add(`<${t('font')}>${pieces.map((c) => c.xml).join('')}</${t('font')}>`, base);
   }
 
-  private hairline(colour: string): number {
+  private border(lines: Borders): number {
     const t = (local: string): string => tagName(this.root, local);
     const borders = this.list('borders');
-    const side = (local: string): string => `<${t(local)}/>`;
     if (borders.size === 0) borders.add(`<${t('border')}/>`);
-    const below = `<${t('bottom')} style="hair"><${t('color')} rgb="${argb(colour)}"/></${t('bottom')}>`;
-    return borders.add(
-      `<${t('border')}>${side('left')}${side('right')}${side('top')}${below}${side('diagonal')}</${t('border')}>`,
-    );
+    return borders.add(borderXml(lines, t));
   }
 
   private fill(ground: string): number {
@@ -258,10 +246,3 @@ function canonical(element: XmlElement): string {
 
 const attributesText = (attributes: ReadonlyMap<string, string>): string =>
   [...attributes].map(([name, value]) => ` ${name}="${escapeAttribute(value)}"`).join('');
-
-/** "#1f77b4" as the format writes colours, opaque. */
-function argb(colour: string): string {
-  const found = /^#?([0-9a-f]{6})$/i.exec(colour);
-  if (!found) throw new Error(`not a colour: ${colour}`);
-  return `FF${found[1]!.toUpperCase()}`;
-}

@@ -22,7 +22,7 @@ const BEHIND_CALCULATION =
 const mainSpace = (book: WorkbookPart): string => (book.relationSpace === STRICT ? MAIN_STRICT : MAIN);
 
 /** Adds an empty worksheet behind all others, so that names bound to a sheet by its number stay right. */
-export function addSheet(pkg: Package, book: WorkbookPart, name: string): void {
+export function addSheet(pkg: Package, book: WorkbookPart, name: string, isHidden = false): void {
   if (name === '' || name.length > SHEET_NAME || /[[\]:*?/\\]|^'|'$/.test(name))
     refuse('unsupported', `A sheet cannot be named "${name.slice(0, 60)}".`);
   if (book.protectedStructure)
@@ -39,7 +39,7 @@ export function addSheet(pkg: Package, book: WorkbookPart, name: string): void {
   const splice = new Splice(book.bytes);
   splice.append(
     sheets,
-    `<${tag} xmlns:r="${book.relationSpace}" name="${escapeAttribute(name)}" sheetId="${Math.max(0, ...ids) + 1}" r:id="${relation}"/>`,
+    `<${tag} xmlns:r="${book.relationSpace}" name="${escapeAttribute(name)}" sheetId="${Math.max(0, ...ids) + 1}"${isHidden ? ' state="hidden"' : ''} r:id="${relation}"/>`,
   );
   pkg.write(book.part, splice.apply());
 }

@@ -1,4 +1,5 @@
-import type { CellLook, MarkRule, RangeAddress, SheetInfo } from '../../workbook/port';
+import type { MarkRule, RangeAddress, SheetInfo } from '../../workbook/port';
+import type { WholeLook } from '../../workbook/whole-look';
 import type { FileChange } from './changes';
 import type { Codec } from './codec';
 import { FormulaNames } from './formula-names';
@@ -13,6 +14,10 @@ import type { SheetCheck } from './sheet-check';
 import { editSheet, type EditedSheet } from './sheet-edit';
 import { readSheet, type FileSheetContent, type ReadContext } from './sheet-read';
 import { dependentsOf } from './dependents';
+import { fitRows } from './fit-rows';
+import { putDrawings } from './chart-parts';
+import { addFramedSheet, readingFrame } from './sheet-frame';
+import { arrangeSheets } from './sheet-order';
 import { spillMetadata } from './spill-metadata';
 import { planChanges, type SheetPlan } from './sheet-plan';
 import { Styles } from './styles';
@@ -20,7 +25,7 @@ import { tablesOf } from './tables';
 import { updateTablesOf } from './table-headings';
 import { setNotes } from './notes-edit';
 import { verifyEdits, verifyFile } from './verify';
-import { addSheet, calculateOnOpen, dropCalculationOrder, stylesPart } from './workbook-edit';
+import { calculateOnOpen, dropCalculationOrder, stylesPart } from './workbook-edit';
 import { findWorkbookPart, readWorkbookPart, type SheetEntry, type WorkbookPart } from './workbook-part';
 
 export interface OpenOptions {
@@ -84,8 +89,19 @@ export class WorkbookFile {
     }
   }
 
+  /** Brings the sheets into the order of these names; others stay behind the one they followed. True when it was another. */
+  arrange(names: readonly string[]): boolean {
+    const isChanged = this.pkg.atomically(() => arrangeSheets(this.pkg, this.part, names));
+    if (isChanged) this.refresh();
+    return isChanged;
+  }
+
+  get settings(): ReadonlyMap<string, string> {
+    return readSettings(this.pkg, this.part);
+  }
+
   getSetting(key: string): string | undefined {
-    return readSettings(this.pkg, this.part).get(key);
+    return this.settings.get(key);
   }
 
   setSetting(key: string, json: string | undefined): void {
@@ -146,14 +162,7 @@ export class WorkbookFile {
   }
 
   private editAll(changes: readonly FileChange[]): void {
-    for (const change of changes)
-      if (
-        change.kind === 'sheet' &&
-        !this.book.sheets.some(({ name }) => name.toLowerCase() === change.name.toLowerCase())
-      ) {
-        addSheet(this.pkg, this.book, change.name);
-        this.book = readWorkbookPart(this.pkg, this.part);
-      }
+    for (const change of changes) if (change.kind === 'sheet') this.makeSheet(change);
     const plans = planChanges(changes, (name) => this.sheet(name), this.names);
     let styles: Styles | undefined;
     const allStyles = (): Styles => (styles ??= new Styles(this.pkg, stylesPart(this.pkg, this.book)));
@@ -165,8 +174,20 @@ export class WorkbookFile {
       checked.set(plan.sheet.part, edited.output.check);
     }
     styles?.flush();
+    for (const plan of plans) {
+      const { sheet, drawings, fits } = plan;
+      fitRows(this.pkg, plan);
+      if (drawings) putDrawings(this.pkg, { ...sheet, relationSpace: this.book.relationSpace }, drawings);
+      if (drawings || fits.length > 0) checked.delete(sheet.part);
+    }
     if (formulasChanged) dropCalculationOrder(this.pkg, this.part);
     verifyEdits(this.pkg, this.part, checked);
+  }
+
+  private makeSheet({ name, frame, reading }: Extract<FileChange, { kind: 'sheet' }>): void {
+    if (this.book.sheets.some((sheet) => sheet.name.toLowerCase() === name.toLowerCase())) return;
+    addFramedSheet(this.pkg, this.part, name, frame ?? (reading ? readingFrame(reading) : {}));
+    this.book = readWorkbookPart(this.pkg, this.part);
   }
 
   /** Edits one sheet and the parts that belong to it. */
@@ -180,7 +201,7 @@ export class WorkbookFile {
       ...this.context(),
       sheet,
       packer: (expected) => pkg.packer(expected),
-      styleFor: (base: number, look: CellLook) => styles().styleFor(base, look),
+      styleFor: (base: number, look: WholeLook) => styles().styleFor(base, look),
       differential: (rule: MarkRule) => styles().differential(rule),
       spillMetadata: () => spillMetadata(pkg, workbook),
       setNotes: (place, drawing) => (notes ? setNotes(pkg, { sheet, part, ...place }, notes, drawing) : undefined),

@@ -7,7 +7,7 @@ import type { Paper } from '../../workbook/report/html';
 import { cellAddress } from '../../workbook/address';
 import { HostProblem } from '../../workbook/port';
 import type { Mapping } from '../../workbook/tables';
-import { withChannelSheets } from './channel-sheets';
+import { writeChannelSheets } from './channel-sheets';
 import { plansAt, type PlanFile } from './find-plans';
 import { checkJsonFile } from './json-file';
 import { jsonOf, reportOf, worstOf, type PlanReport } from './judged';
@@ -98,7 +98,8 @@ const checkWorkbook = async (
       );
     const { file: checked, told } = writePlan(plan, { mapping, asValues, language });
     const noted = planNotes ? await withPlanNotes(checked, plan, language) : undefined;
-    const file = withChannelSheets(noted?.file ?? checked, plan, sheets, language);
+    const file = noted?.file ?? checked;
+    writeChannelSheets(file, plan, sheets, language);
     done.push(...told, ...(noted ? [noted.told] : []));
     if (!asValues && !isTrusted(await readFile(path))) done.push(UNTRUSTED);
     const backup = await saveFile(file, target, { input: path, inPlace });

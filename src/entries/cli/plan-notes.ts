@@ -7,7 +7,7 @@ import type { Language } from '../../core/language';
 import { fillPlanNotes } from '../../workbook/plan-notes/fill';
 import { HostProblem } from '../../workbook/port';
 import { readingsOf } from '../../workbook/readings';
-import { onSheet } from './summary-page';
+import { onSheet } from './on-sheet';
 import { FUNCTION_NAMES, type WorkbookPlan } from './workbook-plan';
 
 const USUAL_WIDTH = 8.43;

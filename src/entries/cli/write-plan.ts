@@ -1,8 +1,7 @@
 import type { Language } from '../../core/language';
 import type { FileChange, FileRowsChange } from '../../adapters/xlsx/changes';
-import { nodeCodec } from '../../adapters/xlsx/codec-node';
 import { editWithNotes } from '../../adapters/xlsx/notes-around';
-import { openWorkbook, type WorkbookFile } from '../../adapters/xlsx/workbook-file';
+import type { WorkbookFile } from '../../adapters/xlsx/workbook-file';
 import { isCellError, type Cell } from '../../functions/define';
 import { cellAddress } from '../../workbook/address';
 import { clearVerdicts, MOST_NOTES, noteChanges } from '../../workbook/annotate';
@@ -16,11 +15,10 @@ import { HostProblem } from '../../workbook/port';
 import { ROW_NUMBER, type PlanTables } from '../../workbook/row-sources';
 import { rowValues } from '../../workbook/row-values';
 import { MAPPING_SETTING } from '../../workbook/session';
-import { inert, storedSummary, SUMMARY_SETTING, SUMMARY_SHEET, summaryPage } from '../../workbook/summary';
+import { inert, SUMMARY_SETTING, summaryPage, summarySheetName, usedRange } from '../../workbook/summary';
 import type { Mapping } from '../../workbook/tables';
 import { reportContent } from '../../workbook/report/content';
-import { withHeightsAndCharts, withSummarySheet } from './summary-page';
-import { checksOf, FUNCTION_NAMES, listNames, placeOfRow, type WorkbookPlan, notesOf } from './workbook-plan';
+import { checksOf, listNames, placeOfRow, type WorkbookPlan, notesOf } from './workbook-plan';
 
 const MOST_TOLD = 5;
 
@@ -44,7 +42,8 @@ export const writePlan = (
     const { list, row } = listRowOf(plan.tables, id)!;
     return lists[list]!.values(row)[ownIndex('verdict')] ?? null;
   });
-  const file = withSummary(plan, told, language);
+  const { file } = plan;
+  fillSummary(plan, told, language);
   const notes = lists.flatMap((block) => block.notes);
   const kept = editWithNotes(
     file,
@@ -102,30 +101,21 @@ const blockOf = (
   };
 };
 
-/**
- * The workbook with its summary sheet filled, or as it is where none may be added. It is done first, while the large
- * sheets are still as they were: those are then copied, not packed again.
- */
-const withSummary = (plan: WorkbookPlan, told: string[], language: Language): WorkbookFile => {
+/** Fills the summary sheet; it is told where none may be added. */
+const fillSummary = (plan: WorkbookPlan, told: string[], language: Language): void => {
   const { file, judged } = plan;
-  const summary = summarySheet(file);
-  const isThere = file.sheets.some(({ name }) => name === summary);
-  const open = (bytes: Uint8Array) => openWorkbook(bytes, { codec: nodeCodec, functionNames: FUNCTION_NAMES });
+  const names = file.sheets.map(({ name }) => name);
+  const summary = summarySheetName(names, file.getSetting(SUMMARY_SETTING));
   try {
-    const page = isThere ? file : open(withSummarySheet(file.save(), summary));
-    const before = isThere ? usedRange(file, summary) : undefined;
+    const before = names.includes(summary) ? usedRange(file.readSheet(summary)) : undefined;
     const reported = { checks: [...judged.byRow.values()], limits: judged.limits, unread: judged.unread };
     const content = reportContent(reported, listNames(plan), { language, notes: notesOf(plan) });
-    const { changes, charts } = summaryPage(summary, content, before);
-    page.edit(changes);
-    page.setSetting(SUMMARY_SETTING, JSON.stringify(summary));
-    const cells = changes.flatMap((change) => (change.kind === 'cells' ? change.cells : []));
-    return open(withHeightsAndCharts(page.save(), summary, cells, charts));
+    file.edit(summaryPage(summary, content, before, language));
+    file.setSetting(SUMMARY_SETTING, JSON.stringify(summary));
   } catch (error) {
     if (!(error instanceof HostProblem) || error.code !== 'protected') throw error;
     told.push(`${error.message} The channel list was checked without it.`);
     file.setSetting(SUMMARY_SETTING, 'null');
-    return file;
   }
 };
 
@@ -190,20 +180,3 @@ const disagreements = (plan: WorkbookPlan, verdictOf: (row: number) => Cell): st
       ? []
       : [`${placeOfRow(plan, row)}: the cells say ${String(shown)}, the plan as a whole ${verdict}; look at this row.`];
   });
-
-/** The name of our summary sheet: the one used before, or the first free one. */
-const summarySheet = (file: WorkbookFile): string => {
-  const before = storedSummary(file.getSetting(SUMMARY_SETTING));
-  const taken = new Set(file.sheets.map(({ name }) => name.toLowerCase()));
-  if (before !== undefined && before.startsWith(SUMMARY_SHEET)) return before;
-  for (let n = 1; ; n++) {
-    const name = n === 1 ? SUMMARY_SHEET : `${SUMMARY_SHEET} ${n}`;
-    if (!taken.has(name.toLowerCase())) return name;
-  }
-};
-
-const usedRange = (file: WorkbookFile, sheet: string) => {
-  const { row, column, values } = file.readSheet(sheet);
-  const columns = values.reduce((most, line) => Math.max(most, line.length), 0);
-  return columns === 0 ? undefined : { row: 0, column: 0, rows: row + values.length + 1, columns: column + columns };
-};

@@ -9,6 +9,9 @@ import { OWN_COLUMNS } from '../../workbook/own-columns';
 import type { RangeAddress, SheetContent } from '../../workbook/port';
 import { readResults } from '../../workbook/results';
 import type { PlanTables } from '../../workbook/row-sources';
+import type { WholeSheet } from '../../workbook/whole-sheet';
+import { blocksOf } from './cell-blocks';
+import { addedSheet, cellsAsShown, renewedSheet } from './added-sheets';
 
 /** A sheet as the grid shows it, and what is known of how it came to be so. */
 export interface GridSheet extends Omit<SheetComparison, 'file' | 'own'> {
@@ -18,32 +21,10 @@ export interface SavedFile {
   readonly bytes: Uint8Array;
   /** Cells of the user that hold something else, cells of the user worked out anew, and cells of ours. */
   readonly counts: Readonly<Record<CellDifference['kind'], number>>;
+  /** Sheets that the file did not have. */
+  readonly added: readonly string[];
   readonly told: readonly string[];
 }
-
-type Cells = Extract<FileChange, { kind: 'cells' }>;
-
-/** Differences as blocks: cells side by side first, then equal runs below each other. They come row by row. */
-const blocksOf = (sheet: string, differences: readonly CellDifference[]): Cells[] => {
-  const runs: { row: number; column: number; cells: CellDifference['cell'][] }[] = [];
-  for (const { row, column, cell } of differences) {
-    const last = runs.at(-1);
-    if (last?.row === row && last.column + last.cells.length === column) last.cells.push(cell);
-    else runs.push({ row, column, cells: [cell] });
-  }
-  const blocks: (Cells & { cells: CellDifference['cell'][][] })[] = [];
-  const open = new Map<string, (typeof blocks)[number]>();
-  for (const { row, column, cells } of runs) {
-    const above = open.get(`${column} ${cells.length}`);
-    if (above && above.row + above.cells.length === row) above.cells.push(cells);
-    else {
-      const block = { kind: 'cells' as const, sheet, row, column, cells: [cells] };
-      blocks.push(block);
-      open.set(`${column} ${cells.length}`, block);
-    }
-  }
-  return blocks;
-};
 
 /** A number whose format says what it is: without it a typed date would show as a count of days. */
 const SPEAKING = /[ymdhs%]/i;
@@ -93,18 +74,12 @@ const sheetChanges = (
   return { changes, differences };
 };
 
-const EVERYTHING: RangeAddress = { row: 0, column: 0, rows: Infinity, columns: Infinity };
-
 /** Holds a new workbook to what the grid shows; values that its writer does not know, as errors, are put right. */
 export const matchGrid = (
   file: WorkbookFile,
   sheets: ReadonlyMap<string, { readonly content: SheetContent; readonly spills: readonly RangeAddress[] }>,
 ): void => {
-  const changes = [...sheets].flatMap(([name, { content, spills }]) => {
-    const comparison = { file: file.readSheet(name), grid: content, opened: content, spills, own: EVERYTHING };
-    return blocksOf(name, cellDifferences({ ...comparison, wasWritten: () => true }));
-  });
-  file.edit(changes);
+  file.edit([...sheets].flatMap(([name, shown]) => cellsAsShown(file.readSheet(name), shown)));
 };
 
 const isFormula = ({ row, column, formulas }: SheetContent, r: number, c: number): boolean =>
@@ -134,24 +109,33 @@ export const saveIntoFile = (
   sheets: ReadonlyMap<string, GridSheet>,
   tables: PlanTables | undefined,
   settings: ReadonlyMap<string, string | undefined>,
+  whole: { readonly added: readonly WholeSheet[]; readonly renewed: readonly WholeSheet[] },
 ): SavedFile => {
   const changes: FileChange[] = [];
   const counts = { edited: 0, renewed: 0, own: 0 };
+  const renewed = new Map(whole.renewed.map((sheet) => [sheet.content.sheet, sheet]));
   for (const { name } of file.sheets) {
     const grid = sheets.get(name);
     if (!grid) continue;
+    const again = renewed.get(name);
+    if (again) {
+      changes.push(...renewedSheet(again, file.readSheet(name)));
+      continue;
+    }
     const sheet = sheetChanges(name, file.readSheet(name), grid, tables);
     changes.push(...sheet.changes);
     sheet.differences.forEach(({ kind }) => (counts[kind] += 1));
   }
+  changes.push(...whole.added.flatMap(addedSheet));
   let isChanged = changes.length > 0;
   if (isChanged) file.edit(changes);
+  isChanged = file.arrange([...sheets.keys()]) || isChanged;
   for (const [key, json] of settings)
     if (file.getSetting(key) !== json) {
       file.setSetting(key, json);
       isChanged = true;
     }
-  if (!isChanged) return { bytes: original, counts, told: [] };
+  if (!isChanged) return { bytes: original, counts, added: [], told: [] };
   const bytes = file.save();
   const stale = staleCells(file, sheets);
   const told = [...file.warnings];
@@ -159,5 +143,5 @@ export const saveIntoFile = (
     told.push(
       `${named(stale)}: formulas that read changed cells and cannot be worked out here keep their old values until a spreadsheet program renews them.`,
     );
-  return { bytes, counts, told };
+  return { bytes, counts, added: whole.added.map(({ content }) => content.sheet), told };
 };

@@ -1,7 +1,9 @@
 import { EditLog } from '../../adapters/embedded/edit-log';
 import { newWorkbook, type ShownSheet } from '../../adapters/embedded/export/new-workbook';
+import { wholeSheet } from '../../adapters/embedded/export/whole-sheet';
 import { numberFormatOf, spillsOf, withFormulas } from '../../adapters/embedded/grid-facts';
 import type { Host } from '../../adapters/embedded/host';
+import type { EmbeddedSpreadsheet } from '../../adapters/embedded/spreadsheet';
 import { browserCodec } from '../../adapters/xlsx/codec-browser';
 import { FormulaNames } from '../../adapters/xlsx/formula-names';
 import { shiftFormula } from '../../adapters/xlsx/formula-text';
@@ -10,17 +12,15 @@ import { openWorkbook, type WorkbookFile } from '../../adapters/xlsx/workbook-fi
 import { FUNCTIONS } from '../../functions/index';
 import { tablesOfEachList } from '../../workbook/channel-lists';
 import { checkChanges } from '../../workbook/check';
-import { HostProblem, type SheetContent, type Spreadsheet } from '../../workbook/port';
-import { CHANNEL_SHEETS_SETTING } from '../../workbook/channel-sheet-names';
-import { NOTES_SETTING } from '../../workbook/plan-notes/record';
+import { HostProblem, type SheetContent } from '../../workbook/port';
 import { readResults } from '../../workbook/results';
-import { MAPPING_SETTING, PlanSession } from '../../workbook/session';
+import { WRITER_SETTING } from '../../workbook/remedies/written-by';
+import { PlanSession } from '../../workbook/session';
 import { copyName, download, nameParts } from './download';
 import { lostKinds } from './lost-kinds';
 import { matchGrid, saveIntoFile, type GridSheet, type SavedFile } from './save-file';
 
 const FUNCTION_NAMES = FUNCTIONS.map(({ name }) => name);
-const SETTINGS = [MAPPING_SETTING, NOTES_SETTING, CHANNEL_SHEETS_SETTING];
 
 interface Opened {
   readonly bytes: Uint8Array;
@@ -31,9 +31,10 @@ interface Opened {
 const counted = (count: number, one: string, many = `${one}s`): string =>
   `${count === 0 ? 'no' : count} ${count === 1 ? one : many}`;
 
-const report = (name: string, { counts, told }: SavedFile, beside: readonly string[]): string =>
+const report = (name: string, { counts, added, told }: SavedFile, beside: readonly string[]): string =>
   [
     `Saved ${name}: ${counted(counts.edited, 'cell')} of yours changed, ${counted(counts.own, 'cell')} of ours written.`,
+    ...(added.length > 0 ? [`${added.length === 1 ? 'New sheet' : 'New sheets'}: ${added.join(', ')}.`] : []),
     ...(counts.renewed > 0
       ? [`${counted(counts.renewed, 'formula')} of yours ${counts.renewed === 1 ? 'has its' : 'have their'} new value.`]
       : []),
@@ -47,10 +48,11 @@ const report = (name: string, { counts, told }: SavedFile, beside: readonly stri
 export class Saving {
   private readonly log: EditLog;
   private opened: Opened | undefined;
+  private settingsOfFile: readonly string[] = [];
 
   constructor(
     private readonly host: Host,
-    private readonly spreadsheet: Spreadsheet,
+    private readonly spreadsheet: EmbeddedSpreadsheet,
   ) {
     this.log = new EditLog(host);
   }
@@ -116,9 +118,12 @@ export class Saving {
         wasWritten: (row, column) => this.log.wasWritten(sheet, row, column),
         numberFormat: (row, column) => numberFormatOf(this.host, sheet, row, column),
       });
-    const settings = new Map<string, string | undefined>();
-    for (const key of SETTINGS) settings.set(key, await this.spreadsheet.getSetting(key));
-    return saveIntoFile(bytes, open(bytes), sheets, tables, settings);
+    const added = new Set(this.log.added());
+    const whole = [...contents.values()].map((content) => wholeSheet(this.host, content));
+    return saveIntoFile(bytes, open(bytes), sheets, tables, await this.settings(), {
+      added: whole.filter(({ content }) => added.has(content.sheet)),
+      renewed: whole.filter(({ content, drawings }) => drawings && !added.has(content.sheet)),
+    });
   }
 
   /** Makes a workbook from what the grid shows alone. */
@@ -148,8 +153,19 @@ export class Saving {
     const made = await newWorkbook(workbook.save(), shown, { title: stem, stored });
     const copy = open(withTrustedMaker(made));
     matchGrid(copy, shown);
-    for (const key of SETTINGS) copy.setSetting(key, await this.spreadsheet.getSetting(key));
+    for (const [key, json] of await this.settings()) copy.setSetting(key, json);
     return copy.save();
+  }
+
+  /**
+   * Settings as they are now; those that the file had and that are gone are there without a value. A mere check adds no
+   * part to a file that has none of ours, hence not which version wrote.
+   */
+  private async settings(): Promise<ReadonlyMap<string, string | undefined>> {
+    const settings = new Map<string, string | undefined>();
+    for (const key of new Set([...this.settingsOfFile, ...this.spreadsheet.settingKeys()]))
+      if (key !== WRITER_SETTING) settings.set(key, await this.spreadsheet.getSetting(key));
+    return settings;
   }
 
   private file(): Opened {
@@ -170,7 +186,8 @@ export class Saving {
   private async takeSettings(bytes: Uint8Array): Promise<void> {
     try {
       const file = open(bytes);
-      for (const key of SETTINGS) await this.spreadsheet.setSetting(key, file.getSetting(key));
+      for (const [key, json] of file.settings) await this.spreadsheet.setSetting(key, json);
+      this.settingsOfFile = [...file.settings.keys()];
     } catch (problem) {
       if (!(problem instanceof HostProblem)) throw problem;
     }

@@ -13,12 +13,18 @@ export interface PaperWords {
   readonly open: string;
   readonly perhaps: string;
   readonly noWindow: string;
+  readonly summary: string;
+  readonly summaryText: string;
+  readonly makeSummary: string;
+  readonly summaryMade: (sheet: string) => string;
+  readonly chartsInFile: string;
   readonly notes: string;
   readonly notesText: string;
   readonly fillNotes: string;
   readonly notYet: string;
   readonly sheetOf: string;
   readonly sheetMade: (sheet: string) => string;
+  readonly plotsInFile: string;
   readonly mapping: string;
   readonly mappingText: string;
   readonly saveMapping: string;
@@ -49,6 +55,11 @@ export const PAPER_WORDS: InLanguages<PaperWords> = {
       'If no file arrives, this program keeps add-ins from saving: open it in a window and print or save it there.',
     noWindow:
       'This program opens no window for an add-in. The workbench and the command “check PLAN --report FILE” write the same report.',
+    summary: 'Summary sheet',
+    summaryText: 'Counts, decisions, lists to order and charts on a sheet of this workbook, ready to print.',
+    makeSummary: 'Make summary sheet',
+    summaryMade: (sheet) => `The sheet “${sheet}” sums up the plan.`,
+    chartsInFile: 'Its charts stand in the copy that you save, in the room left free for them here.',
     notes: 'Plan notes',
     notesText:
       'Assumptions taken, readings made, revision, date and names, in a marked block on the sheet of notes. Your own lines and changes stay.',
@@ -56,6 +67,7 @@ export const PAPER_WORDS: InLanguages<PaperWords> = {
     notYet: 'The plan is still being read; press again in a moment.',
     sheetOf: 'Sheet of this channel',
     sheetMade: (sheet) => `The sheet “${sheet}” shows this channel.`,
+    plotsInFile: 'Its three plots stand in the copy that you save, in the room left free for them here.',
     mapping: 'For the next list of the same lab',
     mappingText: 'What you corrected above can be saved as a file and loaded with another list.',
     saveMapping: 'Save corrections',
@@ -81,6 +93,12 @@ export const PAPER_WORDS: InLanguages<PaperWords> = {
       'Kommt keine Datei an, lässt dieses Programm Add-ins nicht speichern: dann in einem Fenster öffnen und dort drucken oder speichern.',
     noWindow:
       'Dieses Programm öffnet einem Add-in kein Fenster. Die Werkbank und der Befehl „check PLAN --report DATEI“ schreiben denselben Bericht.',
+    summary: 'Übersichtsblatt',
+    summaryText:
+      'Anzahlen, Entscheidungen, Bestelllisten und Diagramme auf einem Blatt dieser Mappe, fertig zum Drucken.',
+    makeSummary: 'Übersichtsblatt erstellen',
+    summaryMade: (sheet) => `Das Blatt „${sheet}“ fasst den Plan zusammen.`,
+    chartsInFile: 'Die Diagramme stehen in der gespeicherten Kopie, dort, wo hier Platz frei ist.',
     notes: 'Plan-Notizen',
     notesText:
       'Annahmen, Lesarten, Revision, Datum und Namen, in einem gekennzeichneten Block auf dem Notizblatt. Ihre Zeilen und Änderungen bleiben.',
@@ -88,6 +106,7 @@ export const PAPER_WORDS: InLanguages<PaperWords> = {
     notYet: 'Der Plan wird noch gelesen; gleich noch einmal drücken.',
     sheetOf: 'Blatt dieses Kanals',
     sheetMade: (sheet) => `Das Blatt „${sheet}“ zeigt diesen Kanal.`,
+    plotsInFile: 'Die drei Bilder stehen in der gespeicherten Kopie, dort, wo hier Platz frei ist.',
     mapping: 'Für die nächste Liste desselben Labors',
     mappingText: 'Was Sie oben berichtigt haben, lässt sich als Datei speichern und mit einer anderen Liste laden.',
     saveMapping: 'Berichtigungen speichern',
@@ -113,6 +132,12 @@ export const PAPER_WORDS: InLanguages<PaperWords> = {
       'Si aucun fichier n’arrive, ce programme interdit aux compléments d’enregistrer : ouvrez le rapport dans une fenêtre, puis imprimez ou enregistrez.',
     noWindow:
       'Ce programme n’ouvre pas de fenêtre pour un complément. L’atelier et la commande « check PLAN --report FICHIER » écrivent le même rapport.',
+    summary: 'Feuille de synthèse',
+    summaryText:
+      'Nombres, décisions, listes à commander et graphiques sur une feuille de ce classeur, prête à imprimer.',
+    makeSummary: 'Établir la synthèse',
+    summaryMade: (sheet) => `La feuille « ${sheet} » résume le plan.`,
+    chartsInFile: 'Ses graphiques figurent dans la copie enregistrée, à la place laissée libre ici.',
     notes: 'Notes du plan',
     notesText:
       'Hypothèses, lectures, révision, date et noms, dans un bloc marqué de la feuille de notes. Vos lignes et vos changements restent.',
@@ -120,6 +145,7 @@ export const PAPER_WORDS: InLanguages<PaperWords> = {
     notYet: 'Le plan est encore en cours de lecture ; appuyez de nouveau dans un instant.',
     sheetOf: 'Feuille de cette voie',
     sheetMade: (sheet) => `La feuille « ${sheet} » montre cette voie.`,
+    plotsInFile: 'Ses trois graphiques figurent dans la copie enregistrée, à la place laissée libre ici.',
     mapping: 'Pour la prochaine liste du même laboratoire',
     mappingText:
       'Vos corrections ci-dessus peuvent être enregistrées dans un fichier et chargées avec une autre liste.',

@@ -30,7 +30,7 @@ export class PapersState {
   reportLanguage: Language;
   report?: OfferedFile;
   /** What was done last, by where it is shown. */
-  told: { readonly at: 'report' | 'notes' | 'mapping' | 'sheet'; readonly text: string } | undefined;
+  told: { readonly at: 'report' | 'summary' | 'notes' | 'mapping' | 'sheet'; readonly text: string } | undefined;
 
   constructor(
     private readonly spreadsheet: Spreadsheet,
@@ -97,6 +97,18 @@ export class PapersState {
     });
   }
 
+  /** Makes or renews the summary sheet, and shows it. */
+  summarySheet(): Promise<void> {
+    return this.pane.during('writing', async () => {
+      const source = this.judged('summary');
+      if (!source) return;
+      const { writeSummarySheet } = await import(/* webpackChunkName: "report" */ '../../workbook/summary-sheet');
+      const sheet = await writeSummarySheet(this.spreadsheet, source, await this.personsNotes(), this.language);
+      this.told = { at: 'summary', text: this.withDrawings(this.words.summaryMade(sheet), this.words.chartsInFile) };
+      await this.session.goTo({ sheet, row: 0, column: 0 });
+    });
+  }
+
   /** Makes a sheet with all that is known of the channel in this row. */
   channelSheet(row: number): Promise<void> {
     return this.pane.during('writing', async () => {
@@ -105,7 +117,7 @@ export class PapersState {
       const { writeChannelSheet } = await import(/* webpackChunkName: "report" */ '../../workbook/channel-sheet');
       const sheet = await writeChannelSheet(this.spreadsheet, source, row, this.language);
       if (sheet === undefined) return;
-      this.told = { at: 'sheet', text: this.words.sheetMade(sheet) };
+      this.told = { at: 'sheet', text: this.withDrawings(this.words.sheetMade(sheet), this.words.plotsInFile) };
       await this.session.goTo({ sheet, row: 0, column: 0 });
     });
   }
@@ -159,7 +171,12 @@ export class PapersState {
     return (this.surroundings.planName() ?? channels?.sheet ?? '').replace(/\.xls[xm]$/i, '');
   }
 
-  private judged(at: 'report' | 'notes' | 'sheet') {
+  /** Says where drawings are found that do not show on the sheet itself. */
+  private withDrawings(made: string, inFile: string): string {
+    return this.spreadsheet.can.drawings === 'in the file' ? `${made} ${inFile}` : made;
+  }
+
+  private judged(at: 'report' | 'summary' | 'notes' | 'sheet') {
     const { tables, contentOf, judged } = this.session.source;
     if (judged) return { tables, contentOf, judged };
     this.told = { at, text: this.words.notYet };

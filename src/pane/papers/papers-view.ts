@@ -84,6 +84,18 @@ export const papersView = (state: PapersState, hasPlan: boolean): readonly HTMLE
     make(
       'div',
       { class: 'cw-paper' },
+      make('h3', {}, words.summary),
+      make('p', { class: 'quiet' }, words.summaryText),
+      make(
+        'div',
+        { class: 'cw-actions' },
+        plainButton('summary', words.makeSummary, () => void state.summarySheet(), !hasPlan),
+      ),
+      toldView(state, 'summary'),
+    ),
+    make(
+      'div',
+      { class: 'cw-paper' },
       make('h3', {}, words.notes),
       make('p', { class: 'quiet' }, words.notesText),
       make(

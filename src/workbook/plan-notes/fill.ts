@@ -9,6 +9,7 @@ import { blockLooks } from './looks';
 import { mergeLines, type Merged } from './merge-lines';
 import { DATE_KEY, noteLines, type NoteLine, type NotesOf } from './note-lines';
 import { fillingsJson, NOTES_SETTING, parseFillings, type Filling } from './record';
+import { COPY_WORDS } from '../share/told-words';
 import { NOTE_WORDS } from './words';
 
 export interface FilledNotes {
@@ -154,7 +155,9 @@ export const fillPlanNotes = async (
   const changed = writes(sheet, row, column, rows, before);
   await spreadsheet.apply(
     [
-      ...(target.content ? [] : [{ kind: 'sheet', name: sheet } as const]),
+      ...(target.content
+        ? []
+        : [{ kind: 'sheet', name: sheet, reading: { foot: COPY_WORDS[language].page } } as const]),
       ...changed,
       ...blockLooks(sheet, row, column, rows, lines, changed),
       ...(target.content ? [] : ([[0, 24], [1, 96]] as const).map(([at, characters]) => ({ kind: 'width' as const, sheet, column: at, columns: 1, characters }))), // prettier-ignore

@@ -4,9 +4,9 @@ import type { Merged } from './merge-lines';
 import { HEADINGS } from './note-lines';
 
 const ACCENT = '#0f4c4a';
-const FRAME: CellLook = { bold: true, ink: ACCENT, ground: '#e6efee', wrap: true, align: 'left' };
-const TOPIC: CellLook = { bold: true, ink: ACCENT, ground: '#fdfcf8', wrap: true, align: 'left' };
-const TEXT: CellLook = { bold: false, ink: '#1f2a2e', ground: '#fdfcf8', wrap: true, align: 'left' };
+const FRAME: CellLook = { bold: true, ink: ACCENT, ground: '#e6efee', wrap: true, align: 'left', vertical: 'top' };
+const TOPIC: CellLook = { bold: true, ink: ACCENT, ground: '#fdfcf8', wrap: true, align: 'left', vertical: 'top' };
+const TEXT: CellLook = { bold: false, ink: '#1f2a2e', ground: '#fdfcf8', wrap: true, align: 'left', vertical: 'top' };
 
 /** Looks of the rows that are written; rows that stay keep the look that a person may have given them. */
 export const blockLooks = (

@@ -4,6 +4,7 @@ import { formatCurve } from '../../core/text/format';
 import { fromSi } from '../../core/units';
 import { fieldsOf, type Field } from '../../plan/fields';
 import type { Change, SheetContent } from '../port';
+import { COPY_WORDS } from '../share/told-words';
 import { headingOf } from '../template';
 import type { LaidOutStock, StockType } from './lay-out';
 import { STOCK_WORDS } from './stock-words';
@@ -63,7 +64,7 @@ export const stockChanges = (
   const old = before && { row: 0, column: 0, rows: before.row + before.values.length + 1, columns: before.column + Math.max(1, ...before.values.map((line) => line.length)) }; // prettier-ignore
   const due = fields.findIndex(({ kind }) => kind === 'date');
   return [
-    ...(before ? [] : [{ kind: 'sheet', name: sheet } as const]),
+    ...(before ? [] : [{ kind: 'sheet', name: sheet, reading: { foot: COPY_WORDS[language].page } } as const]),
     ...(old ? [{ kind: 'clear', sheet, range: old } as const] : []),
     { kind: 'cells', sheet, row: 0, column: 0, cells },
     { kind: 'look', sheet, range: { row: 0, column: 0, rows: 1, columns: 1 }, look: { bold: true, ink: '#0f4c4a' } },

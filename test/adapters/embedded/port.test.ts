@@ -1,4 +1,7 @@
 import { LocaleType, type ICellData, type IWorkbookData } from '@univerjs/core';
+import { Services } from '../../../src/adapters/embedded/host';
+import { factsOf } from '../../../src/adapters/embedded/own-drawings';
+import { isPlot } from '../../../src/workbook/drawings';
 import { describePort, type PortUnderTest, type SeedSheet } from '../../workbook/port-contract';
 import { openWorkbook } from './headless';
 
@@ -46,7 +49,8 @@ const dataOf = (sheets: readonly SeedSheet[]): IWorkbookData => ({
 });
 
 const open = async (sheets: readonly SeedSheet[]): Promise<PortUnderTest> => {
-  const { spreadsheet, api } = await openWorkbook(dataOf(sheets));
+  const { spreadsheet, ...host } = await openWorkbook(dataOf(sheets));
+  const { api } = host;
   await spreadsheet.calculated();
   const workbook = () => {
     const active = api.getActiveWorkbook();
@@ -55,6 +59,10 @@ const open = async (sheets: readonly SeedSheet[]): Promise<PortUnderTest> => {
   };
   return {
     spreadsheet,
+    drawingsOn: async (sheet) =>
+      (factsOf(new Services(host).sheet(sheet)).drawings ?? []).map((each) =>
+        isPlot(each) ? each.plot.title : each.title,
+      ),
     person: {
       edit: async (sheet, row, column, entry) => {
         workbook().getSheetByName(sheet)?.getRange(row, column).setValue(entry);

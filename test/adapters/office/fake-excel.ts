@@ -1,6 +1,8 @@
 import type { OfficeHost } from '../../../src/adapters/office/host';
+import type { Plot } from '../../../src/plots/plot';
 import type { RangeAddress } from '../../../src/workbook/port';
 import { clientObject, Queue, refuse, type Exchange, type Kind, type Limits, type Self } from './fake-client';
+import { chartsKind, pageLayoutKind, shapesKind } from './fake-drawings';
 import {
   blankSheet,
   cellOfEntry,
@@ -64,6 +66,9 @@ export class FakeExcel implements OfficeHost {
   ) {}
 
   supports = (version: string): boolean => minor(version) <= minor(this.version);
+  /** Pictures of plots, whatever a browser would make of them. */
+  pngOf = (plot: Plot): Promise<string> => Promise.resolve(btoa(encodeURIComponent(plot.title)));
+  hasPrinter = true;
   pause = async (): Promise<void> => {
     this.pauses += 1;
     await Promise.resolve();
@@ -173,8 +178,10 @@ export class FakeExcel implements OfficeHost {
   };
 
   private readonly format: Kind<At> = {
+    read: { rowHeight: () => 15, columnWidth: ({ sheet, range }) => sheet.widths[range.column] ?? 48 },
     write: {
       horizontalAlignment: this.look((look, value) => void (look.align = String(value))),
+      verticalAlignment: this.look((look, value) => void (look.vertical = String(value))),
       wrapText: this.look((look, value) => void (look.wrap = value === true)),
       columnWidth: ({ sheet, range }, value) => {
         this.writing(sheet);
@@ -195,6 +202,19 @@ export class FakeExcel implements OfficeHost {
         { write: { color: this.look((look, value) => void (look.ground = String(value))) } },
         (at) => at,
       ),
+      borders: {
+        getItem: (edge: string) =>
+          self.child<At>(
+            {
+              write: {
+                style: () => undefined,
+                weight: () => undefined,
+                color: this.look((look, value) => void (edge === 'EdgeBottom' && (look.hairline = String(value)))),
+              },
+            },
+            (at) => at,
+          ),
+      },
     }),
   };
 
@@ -415,6 +435,10 @@ export class FakeExcel implements OfficeHost {
 
   private readonly worksheet: Kind<FakeSheet> = {
     read: { name: (sheet) => sheet.name, visibility: (sheet) => sheet.visibility },
+    write: {
+      showGridlines: (sheet, value) => void (sheet.hasGridlines = value === true),
+      tabColor: (sheet, value) => void (sheet.tabColour = String(value)),
+    },
     members: (self) => {
       const tableOf = (sheet: FakeSheet, name: string) => {
         const table = sheet.tables.find((t) => t.name.toLowerCase() === name.toLowerCase());
@@ -430,6 +454,21 @@ export class FakeExcel implements OfficeHost {
               getItemOrNullObject: (name: string) => inner.child(this.table, (sheet) => tableOf(sheet, name), true),
             }),
           },
+          (sheet) => sheet,
+        ),
+        charts: self.child(
+          chartsKind(
+            (sheet) => this.writing(sheet),
+            (range) => this.targets.get(range)!().range,
+          ),
+          (sheet) => sheet,
+        ),
+        shapes: self.child(
+          shapesKind((sheet) => this.writing(sheet)),
+          (sheet) => sheet,
+        ),
+        pageLayout: self.child(
+          pageLayoutKind(() => this.hasPrinter),
           (sheet) => sheet,
         ),
         getUsedRangeOrNullObject: () =>

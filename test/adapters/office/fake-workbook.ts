@@ -12,6 +12,8 @@ export interface FakeLook {
   ground?: string;
   numberFormat?: string;
   align?: string;
+  vertical?: string;
+  hairline?: string;
   wrap?: boolean;
 }
 export interface FakeRule {
@@ -21,6 +23,22 @@ export interface FakeRule {
   formula: string;
   ink?: string;
   ground?: string;
+}
+export interface FakeDrawing {
+  type: 'Chart' | 'Image' | 'GeometricShape';
+  name: string;
+  chart?: string;
+  png?: string;
+  looks: {
+    left?: number;
+    top?: number;
+    width?: number;
+    height?: number;
+    title?: string;
+    valueTitle?: string;
+    words?: string;
+  };
+  series: { name?: string; values?: RangeAddress; categories?: RangeAddress; colour?: string }[];
 }
 export interface FakeSheet {
   id: string;
@@ -35,6 +53,10 @@ export interface FakeSheet {
   hiddenRows: number[];
   notes: { row: number; column: number; content: string; author?: string }[];
   rules: FakeRule[];
+  drawings: FakeDrawing[];
+  hasGridlines: boolean;
+  tabColour?: string;
+  print: Record<string, unknown>;
 }
 export interface FakeState {
   sheets: FakeSheet[];
@@ -65,6 +87,9 @@ export const blankSheet = (name: string, id = `{${name}}`): FakeSheet => ({
   hiddenRows: [],
   notes: [],
   rules: [],
+  drawings: [],
+  hasGridlines: true,
+  print: {},
 });
 
 export const checkRange = (range: RangeAddress): RangeAddress => {

@@ -23,6 +23,8 @@ const open = (version: string) => (sheets: readonly SeedSheet[]) => {
       protect: (name: string) => Promise.resolve(void (excel.sheet(name).isProtected = true)),
     },
     countRules: (name: string) => Promise.resolve(excel.sheet(name).rules.length),
+    drawingsOn: (name: string) =>
+      Promise.resolve(excel.sheet(name).drawings.map(({ looks }) => looks.title ?? looks.words?.split('.')[0] ?? '')),
     noteAt: (name: string, row: number, column: number) =>
       Promise.resolve(
         excel

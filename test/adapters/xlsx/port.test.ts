@@ -39,6 +39,13 @@ const open = async (seeds: readonly SeedSheet[]): Promise<PortUnderTest> => {
   return {
     spreadsheet: new FileSpreadsheet(file),
     countRules: async (sheet) => sheetPart(sheet).match(/<cfRule/g)?.length ?? 0,
+    drawingsOn: async (sheet) => {
+      const parts = saved(file);
+      const part = `xl/worksheets/_rels/sheet${file.sheets.findIndex(({ name }) => name === sheet) + 1}.xml.rels`;
+      const drawing = /drawings\/drawing\d+\.xml/.exec(parts[part] ?? '')?.[0];
+      const words = [...(parts[`xl/${drawing}`] ?? '').matchAll(/<xdr:cNvPr id="\d+" name="Channelwright drawing \d+" descr="([^".]*)/g)]; // prettier-ignore
+      return words.map(([, title]) => title!);
+    },
     noteAt: async () =>
       /<comment [^>]*ref="B2".*?<t(?: [^>]*)?>(.*?)<\/t>/.exec(saved(file)['xl/comments1.xml'] ?? '')?.[1],
   };

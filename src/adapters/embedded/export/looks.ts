@@ -1,10 +1,11 @@
 import type { IBorderStyleData, IStyleData, Nullable } from '@univerjs/core';
-import type { BorderSide, BorderStyle, CellStyle } from 'hucre';
+import type { BorderStyle, CellStyle } from 'hucre';
+import type { BorderLine, Borders, LineStyle, WholeLook } from '../../../workbook/whole-look';
 
 const HORIZONTAL: readonly (undefined | 'left' | 'center' | 'right')[] = [undefined, 'left', 'center', 'right'];
 const VERTICAL: readonly (undefined | 'top' | 'center' | 'bottom')[] = [undefined, 'top', 'center', 'bottom'];
 const WRAP = 3;
-const BORDERS: readonly (BorderSide['style'] | undefined)[] = [
+const BORDERS: readonly (LineStyle | undefined)[] = [
   undefined,
   'thin',
   'hair',
@@ -21,65 +22,87 @@ const BORDERS: readonly (BorderSide['style'] | undefined)[] = [
   'thick',
 ];
 
-/** "#0f5c59" or "rgb(15, 92, 89)" as the file format writes a colour. */
-const colour = (given: Nullable<{ rgb?: Nullable<string> }>): { rgb: string } | undefined => {
+/** "#0f5c59" or "rgb(15, 92, 89)" as the former. */
+export const colourOf = (given: Nullable<{ rgb?: Nullable<string> }>): string | undefined => {
   const text = given?.rgb ?? '';
   const hex = /^#?([0-9a-f]{6})$/i.exec(text)?.[1];
-  if (hex) return { rgb: hex.toUpperCase() };
+  if (hex) return `#${hex}`;
   const parts = /^rgba?\((\d+),\s*(\d+),\s*(\d+)/.exec(text)?.slice(1);
-  return (
-    parts && {
-      rgb: parts
-        .map((part) => Number(part).toString(16).padStart(2, '0'))
-        .join('')
-        .toUpperCase(),
-    }
-  );
+  return parts && `#${parts.map((part) => Number(part).toString(16).padStart(2, '0')).join('')}`;
 };
 
-const side = (from: Nullable<IBorderStyleData>): BorderSide | undefined => {
+const line = (from: Nullable<IBorderStyleData>): BorderLine | undefined => {
   const style = from ? BORDERS[from.s] : undefined;
-  const color = colour(from?.cl);
-  return style && { style, ...(color && { color }) };
+  const colour = colourOf(from?.cl);
+  return style && { style, ...(colour && { colour }) };
 };
 
-const border = ({ bd }: IStyleData): BorderStyle | undefined => {
-  const all = { top: side(bd?.t), right: side(bd?.r), bottom: side(bd?.b), left: side(bd?.l) };
-  const drawn = Object.entries(all).filter(([, line]) => line);
-  return drawn.length === 0 ? undefined : (Object.fromEntries(drawn) as BorderStyle);
+const bordersOf = ({ bd }: IStyleData): Borders | undefined => {
+  const all = { top: line(bd?.t), right: line(bd?.r), bottom: line(bd?.b), left: line(bd?.l) };
+  const drawn = Object.entries(all).filter(([, each]) => each);
+  return drawn.length === 0 ? undefined : (Object.fromEntries(drawn) as Borders);
 };
 
 /** The fonts that the page falls back on are the page's, not the workbook's. */
 const family = (ff: Nullable<string>): string | undefined => ff?.split(',')[0]?.trim() || undefined;
 
-/** A look of the grid as a new file keeps it. */
-export const styleToFile = (style: IStyleData, standard: IStyleData): CellStyle => {
-  const ink = colour(style.cl);
-  const ground = colour(style.bg);
-  const lines = border(style);
-  const name = family(style.ff ?? standard.ff);
-  const horizontal = HORIZONTAL[Number(style.ht ?? 0)];
+/** A look of the grid; what the grid's cell leaves to its surroundings is left open. */
+export const lookOf = (style: IStyleData): WholeLook => {
+  const ink = colourOf(style.cl);
+  const ground = colourOf(style.bg);
+  const borders = bordersOf(style);
+  const font = family(style.ff);
+  const align = HORIZONTAL[Number(style.ht ?? 0)];
   const vertical = VERTICAL[Number(style.vt ?? 0)];
   const pattern = style.n?.pattern;
-  const alignment = {
-    ...(horizontal && { horizontal }),
+  return {
+    ...(font && { font }),
+    ...(style.fs && { points: style.fs }),
+    ...(style.bl === 1 && { bold: true }),
+    ...(style.it === 1 && { italic: true }),
+    ...(style.ul?.s === 1 && { underline: true }),
+    ...(style.st?.s === 1 && { strike: true }),
+    ...(ink && { ink }),
+    ...(ground && { ground }),
+    ...(borders && { borders }),
+    ...(align && { align }),
     ...(vertical && { vertical }),
-    ...(style.tb === WRAP && { wrapText: true }),
+    ...(style.tb === WRAP && { wrap: true }),
+    ...(pattern && { numberFormat: pattern }),
+  };
+};
+
+const rgb = (colour: string) => ({ rgb: colour.slice(1).toUpperCase() });
+
+const borderToFile = (borders: Borders): BorderStyle =>
+  Object.fromEntries(
+    Object.entries(borders).map(([side, { style, colour }]) => [
+      side,
+      { style, ...(colour && { color: rgb(colour) }) },
+    ]),
+  );
+
+/** The same as a new workbook keeps it. */
+export const styleToFile = (style: IStyleData, standard: IStyleData): CellStyle => {
+  const { font = family(standard.ff), points, ink, ground, borders, ...look } = lookOf(style);
+  const alignment = {
+    ...(look.align && { horizontal: look.align }),
+    ...(look.vertical && { vertical: look.vertical }),
+    ...(look.wrap && { wrapText: true }),
   };
   return {
     font: {
-      ...(name && { name }),
-      size: style.fs ?? standard.fs ?? 11,
-      ...(style.bl === 1 && { bold: true }),
-      ...(style.it === 1 && { italic: true }),
-      ...(style.st?.s === 1 && { strikethrough: true }),
-      ...(style.ul?.s === 1 && { underline: true }),
-      ...(style.st?.s === 1 && { strikethrough: true }),
-      ...(ink && { color: ink }),
+      ...(font && { name: font }),
+      size: points ?? standard.fs ?? 11,
+      ...(look.bold && { bold: true }),
+      ...(look.italic && { italic: true }),
+      ...(look.underline && { underline: true }),
+      ...(look.strike && { strikethrough: true }),
+      ...(ink && { color: rgb(ink) }),
     },
-    ...(ground && { fill: { type: 'pattern' as const, pattern: 'solid' as const, fgColor: ground } }),
-    ...(lines && { border: lines }),
+    ...(ground && { fill: { type: 'pattern', pattern: 'solid', fgColor: rgb(ground) } }),
+    ...(borders && { border: borderToFile(borders) }),
     ...(Object.keys(alignment).length > 0 && { alignment }),
-    ...(pattern && { numFmt: pattern }),
+    ...(look.numberFormat && { numFmt: look.numberFormat }),
   };
 };

@@ -4,8 +4,9 @@ import { isCellError } from '../../../functions/define';
 import { rangeAddress } from '../../../workbook/address';
 import { markFormula } from '../../../workbook/mark-formula';
 import type { MarkRule, RangeAddress, SheetContent } from '../../../workbook/port';
-import { addressOf } from '../read-sheet';
 import { styleToFile } from './looks';
+import { simpleTables } from './tables';
+import { POINTS_PER_PIXEL, widthOfPixels } from './pixels';
 
 /** One sheet as the grid shows it, with the blocks that formulas fill. */
 export interface ShownSheet {
@@ -18,11 +19,6 @@ export interface NewWorkbookOptions {
   /** A formula as files store it, without '='. */
   stored(formula: string): string;
 }
-
-const POINTS_PER_PIXEL = 3 / 4;
-/** Width of a digit in the file format's default font, which column widths are counted in. */
-const DIGIT_PIXELS = 7;
-const widthOfPixels = (pixels: number): number => Math.trunc((pixels / DIGIT_PIXELS) * 256) / 256;
 
 const resource = <T>(data: IWorkbookData, name: string): Record<string, T> =>
   JSON.parse(data.resources?.find((each) => each.name === name)?.data || '{}') as Record<string, T>;
@@ -75,22 +71,10 @@ const addNotes = (cells: Cells, notes: Record<string, Record<string, GridNote>> 
       addTo(cells, Number(row), Number(column), { comment: { text: note } });
 };
 
-interface GridTable {
-  readonly name: string;
-  readonly range: Parameters<typeof addressOf>[0];
-}
-/** A table needs a text of its own over every column; one without stays a plain range. */
-const tablesOf = (tables: readonly GridTable[], { values, row, column }: SheetContent): TableDefinition[] =>
-  tables.flatMap(({ name, range }) => {
-    const at = addressOf(range);
-    const headings = Array.from({ length: at.columns }, (_, i) => values[at.row - row]?.[at.column + i - column]);
-    const isSimple =
-      at.rows > 1 &&
-      headings.every((heading): heading is string => typeof heading === 'string' && heading !== '') &&
-      new Set(headings.map((heading) => (heading as string).toLowerCase())).size === headings.length;
-    if (!isSimple) return [];
-    const columns = headings.map((heading) => ({ name: heading as string }));
-    return [{ name, range: rangeAddress(at), columns, style: 'TableStyleLight1', showRowStripes: false }];
+const tablesOf = (content: SheetContent): TableDefinition[] =>
+  simpleTables(content).map(({ name, range, headings }) => {
+    const columns = headings.map((heading) => ({ name: heading }));
+    return { name, range: rangeAddress(range), columns, style: 'TableStyleLight1', showRowStripes: false };
   });
 
 const marksToFile = (marks: readonly MarkRule[]): WriteSheet['conditionalRules'] =>
@@ -120,7 +104,6 @@ const sheetToFile = (
   const cells = contentCells(shown, stored);
   addLooks(cells, sheet, styleOf);
   addNotes(cells, resource<Record<string, Record<string, GridNote>>>(data, 'SHEET_NOTE_PLUGIN')[id]);
-  const tables = resource<{ tables?: GridTable[] }>(data, 'SHEET_TABLE_PLUGIN')[id]?.tables ?? [];
   const rows = Math.max(0, ...[...cells.keys()].map((key) => Number(key.split(',')[0]) + 1));
   const width = Math.max(-1, ...Object.keys(sheet.columnData ?? {}).map(Number)) + 1;
   const { xSplit = 0, ySplit = 0 } = sheet.freeze ?? {};
@@ -147,7 +130,7 @@ const sheetToFile = (
     })),
     ...((xSplit || ySplit) && { freezePane: { rows: ySplit, columns: xSplit } }),
     ...(sheet.hidden && { hidden: true }),
-    tables: tablesOf(tables, shown.content),
+    tables: tablesOf(shown.content),
     conditionalRules: marksToFile(shown.marks),
   };
 };

@@ -47,8 +47,8 @@ export const customerCopy = (request: CopyRequest): CustomerCopy => {
   const print = { paper: PAPER_NUMBER[choices.paper], foot: footOf(choices, notes) };
   addSummarySheet(pkg, workbook, summary, print);
   const file = openWorkbook(pkg.save(), open);
-  const page = summaryPage(summary, copyContent(judged, tables, notes, choices), undefined);
-  file.edit(page.changes.map(withSigns));
+  const page = summaryPage(summary, copyContent(judged, tables, notes, choices), undefined, choices.language);
+  file.edit(page.map(withSigns));
   const occupied = editWithNotes(
     file,
     lists.flatMap(({ own }) => own.changes),
@@ -57,7 +57,7 @@ export const customerCopy = (request: CopyRequest): CustomerCopy => {
   if (occupied.length > 0) told.push(words.noted(listedPlaces(occupied, words)));
   const stale = file.dependents();
   if (stale.length > 0) told.push(words.stale(listedPlaces(stale, words)));
-  const made = finishCopy(file.save(), request, lists, { summary, page, print, gone });
+  const made = finishCopy(file.save(), request, lists, { summary, foot: print.foot, gone });
   if (gone.also.length > 0) told.push(words.also(listedPlaces(gone.also, words)));
   if (choices.protect) told.push(words.locked);
   const type = contentType(new Package(made, open.codec, open.limits ?? FILE_LIMITS), workbook) ?? '';

@@ -1,11 +1,8 @@
 import { tablesOfEachList } from '../../../workbook/channel-lists';
 import { HostProblem, type RangeAddress } from '../../../workbook/port';
 import { TOLD_WORDS } from '../../../workbook/share/told-words';
-import { SUMMARY_COLUMNS, type SummaryPage } from '../../../workbook/summary';
-import { putCharts } from '../chart-parts';
 import { FILE_LIMITS } from '../limits';
 import { Package } from '../package';
-import { fitHeights, type SheetPrint } from '../summary-sheet';
 import { verifyEdits, verifyFile } from '../verify';
 import { findWorkbookPart, readWorkbookPart, type SheetEntry } from '../workbook-part';
 import type { CopiedList, CopyRequest } from './copy-request';
@@ -18,43 +15,34 @@ import { trimStrings } from './strings-trim';
 import { sweep } from './sweep';
 import { areaWith, setSheetName, titlesWith, titleRows } from './workbook-pass';
 
-/** Print set-up, heights, charts, locks and properties; then nothing private may be left, which is looked for. */
+/** Print set-up, heights, locks and properties; then nothing private may be left, which is looked for. */
 export const finishCopy = (
   bytes: Uint8Array,
   { open, tables, choices, toldIn }: CopyRequest,
   lists: readonly CopiedList[],
-  parts: {
-    readonly summary: string;
-    readonly page: SummaryPage;
-    readonly print: SheetPrint;
-    readonly gone: LeftOutContent;
-  },
+  { summary, foot, gone }: { readonly summary: string; readonly foot: string; readonly gone: LeftOutContent },
 ): Uint8Array => {
   const pkg = new Package(bytes, open.codec, open.limits ?? FILE_LIMITS);
   const workbook = findWorkbookPart(pkg);
-  const { sheets, relationSpace } = readWorkbookPart(pkg, workbook);
+  const { sheets } = readWorkbookPart(pkg, workbook);
   const partOf = (name: string): string => sheets.find((sheet) => sheet.name === name)!.part;
-  const overview = { name: parts.summary, part: partOf(parts.summary), relationSpace };
-  const cells = parts.page.changes.flatMap((change) => (change.kind === 'cells' ? change.cells : []));
-  fitHeights(pkg, overview, cells, SUMMARY_COLUMNS);
-  putCharts(pkg, overview, parts.page.charts);
   for (const { channels, own } of lists) {
     const part = partOf(channels.sheet);
     raiseRows(pkg, part, own.texts);
     printList(pkg, workbook, { sheet: channels.sheet, part }, own.block, {
       paper: choices.paper,
-      foot: parts.print.foot,
+      foot,
       titles: titleRows(channels.sheet, channels.headerRow, channels.headerRows, channels.firstColumn),
     });
   }
-  printLookedUp(pkg, workbook, { tables, choices, sheets }, parts.print.foot);
-  openOnSheet(pkg, workbook, parts.summary);
+  printLookedUp(pkg, workbook, { tables, choices, sheets }, foot);
+  openOnSheet(pkg, workbook, summary);
   if (choices.protect) for (const { part } of sheets) lockSheet(pkg, part);
   passPrivate(pkg, workbook, sheets, choices);
   trimStrings(pkg, readWorkbookPart(pkg, workbook));
   sweep(pkg);
   verifyEdits(pkg, workbook, new Map());
-  const [left] = stillThere(pkg, parts.gone);
+  const [left] = stillThere(pkg, gone);
   if (left) throw new HostProblem(TOLD_WORDS[toldIn].stillThere(left.text.slice(0, 60), left.part), 'unsupported');
   const saved = pkg.save();
   verifyFile(pkg, saved);

@@ -2,7 +2,7 @@ import { wrap } from '../../../core/wrap';
 import type { Package } from '../package';
 import { END, OPEN, XmlScanner } from '../xml-scan';
 import { Splice } from '../splice';
-import { LETTERS_PER_DIGIT, POINTS_PER_LINE } from '../summary-sheet';
+import { LETTERS_PER_DIGIT, POINTS_PER_LINE } from '../fit-rows';
 import { fromUtf8 } from '../xml-text';
 
 /** A text of ours in a row, and how many characters stand beside each other there. */
