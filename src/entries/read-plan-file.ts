@@ -8,5 +8,6 @@ export const readPlanFile: ReadPlanFile = async (bytes) => {
   return {
     sheets: file.sheets.map((info) => ({ info, content: file.readSheet(info.name, { formulaTexts: false }) })),
     getSetting: (key) => file.getSetting(key),
+    notesOn: (sheet) => file.notesOn(sheet),
   };
 };

@@ -7,3 +7,10 @@ export const signedNote = (text: string): string => HEAD + text;
 
 export const isOwnNote = ({ author, text }: { readonly author?: string; readonly text: string }): boolean =>
   author === NOTE_AUTHOR || text.replaceAll('\r\n', '\n').startsWith(HEAD);
+
+/** A note of a person. */
+export interface CellNote {
+  readonly row: number;
+  readonly column: number;
+  readonly text: string;
+}

@@ -26,6 +26,12 @@ interface Told {
   readonly not_in_copy: readonly string[];
   readonly columns_not_in_copy: readonly string[];
   readonly changed_in_plan_only: number;
+  readonly beside: readonly {
+    readonly item: string;
+    readonly heading: string;
+    readonly text: unknown;
+    readonly note: boolean;
+  }[];
 }
 const told = async (argv: readonly string[]): Promise<Told> => {
   const { status, out, error } = await run(['take-back', ...argv, '--json']);
@@ -74,6 +80,8 @@ describe('a copy that comes back', () => {
       ['Channels', rowOf('W006'), remarks, 'moved, see photograph'],
       ['Channels', rowOf('W007'), band, ''],
       ['Limits', 2, 1, '4'],
+      ['Channels', 4, 50, 'Our answer'],
+      ['Channels', rowOf('W008'), 50, '=1+1'],
     ]);
     const listed = await told([DEMO, at('edited.xlsx')]);
     expect(brief(listed)).toEqual([
@@ -85,6 +93,7 @@ describe('a copy that comes back', () => {
       ['Headroom', 'pass', 3.5, 4],
     ]);
     expect(listed.cells.some(({ taken }) => taken)).toBe(false);
+    expect([untouched.beside, listed.beside.map(({ item, heading, text }) => [item, heading, text])]).toEqual([[], [['W008', 'Our answer', '=1+1']]]); // prettier-ignore
     const some = await told([DEMO, at('edited.xlsx'), '--field', 'remarks', '-o', at('some.xlsx')]);
     expect(some.cells.filter(({ taken }) => taken).map(({ item }) => item)).toEqual(['W005', 'W006']);
     // The text that would fetch something when it is calculated stays a text.
@@ -119,6 +128,37 @@ describe('a copy that comes back', () => {
     expect(all.cells.map(({ taken }) => taken)).toEqual([false, true]);
     const named = await told([plan, returned, '--sent', DEMO, '--channel', 'W004', '--field', 'Highest level', '-o', at('named.xlsx')]); // prettier-ignore
     expect(named.cells.map(({ taken }) => taken)).toEqual([true, false]);
+  });
+
+  it('lists notes of the customer, also behind a note of ours, but neither ours nor those that left with the copy', async () => {
+    const script = `
+import sys, openpyxl
+from openpyxl.comments import Comment
+book = openpyxl.load_workbook(sys.argv[1])
+sheet = book['Channels']
+if sys.argv[3] == 'plan':
+    sheet['B7'].comment = Comment('left with the copy', 'planner')
+else:
+    sheet['B8'].comment = Comment('please <b>lighter</b>', 'customer')
+    verdict = [c for c in range(1, 60) if sheet.cell(5, c).value == 'Channel verdict'][0]
+    for row in sheet.iter_rows(min_row=6, min_col=verdict, max_col=verdict):
+        if row[0].comment: row[0].comment = Comment(row[0].comment.text, ' ')
+    sheet.cell(6, verdict).comment.text += chr(10) + 'we agree'
+book.save(sys.argv[2])
+`;
+    const edit = (from: string, to: string, what: string) => {
+      const { status, stderr } = spawnSync(pythonWith('openpyxl')!, ['-c', script, from, to, what]);
+      if (status !== 0) throw new Error(String(stderr));
+    };
+    edit(DEMO, at('noted.xlsx'), 'plan');
+    await run(['share', at('noted.xlsx'), '-o', at('noted-copy.xlsx')]);
+    edit(at('noted-copy.xlsx'), at('noted-back.xlsx'), 'copy');
+    const { beside, cells } = await told([at('noted.xlsx'), at('noted-back.xlsx')]);
+    expect(cells).toEqual([]);
+    expect(beside.map(({ item, heading, text, note }) => [item, heading, text, note])).toEqual([
+      ['W001', 'Channel verdict', 'we agree', true],
+      ['W003', 'Structure part', 'please <b>lighter</b>', true],
+    ]);
   });
 
   it('leaves formulas of the plan alone unless the cell is named', async () => {

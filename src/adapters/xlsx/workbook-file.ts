@@ -1,3 +1,4 @@
+import type { CellNote } from '../../workbook/own-note';
 import type { MarkRule, RangeAddress, SheetInfo } from '../../workbook/port';
 import type { WholeLook } from '../../workbook/whole-look';
 import type { FileChange } from './changes';
@@ -24,6 +25,7 @@ import { Styles } from './styles';
 import { tablesOf } from './tables';
 import { updateTablesOf } from './table-headings';
 import { setNotes } from './notes-edit';
+import { notesOn } from './notes-read';
 import { verifyEdits, verifyFile } from './verify';
 import { calculateOnOpen, dropCalculationOrder, stylesPart } from './workbook-edit';
 import { findWorkbookPart, readWorkbookPart, type SheetEntry, type WorkbookPart } from './workbook-part';
@@ -78,6 +80,11 @@ export class WorkbookFile {
     const { part, name: written } = this.sheet(name);
     const tables = tablesOf(this.pkg, part).map((table) => ({ name: table.name, range: table.range }));
     return readSheet(this.pkg.read(part), part, written, tables, { ...this.context(), formulaTexts });
+  }
+
+  /** Notes of people on the cells of a sheet. */
+  notesOn(name: string): readonly CellNote[] {
+    return notesOn(this.pkg, this.sheet(name).part);
   }
 
   /** Makes all changes, or none when one of them is refused. */

@@ -9,7 +9,7 @@ import { HostProblem, type SheetContent } from '../../workbook/port';
 import type { WorkbookSource } from '../../workbook/compare/compared-plan';
 import { copySource } from '../../workbook/returned/copy-source';
 import { returnedCells, type Returned, type ReturnedCell } from '../../workbook/returned/returned-cells';
-import { cellCares, cellName, cellPlace, cellTurn, returnedOutcome, RETURNED_WORDS } from '../../workbook/returned/returned-words'; // prettier-ignore
+import { besideText, cellCares, cellName, cellPlace, cellTurn, returnedOutcome, RETURNED_WORDS } from '../../workbook/returned/returned-words'; // prettier-ignore
 import { takenChanges, wantedCells, type Wanted } from '../../workbook/returned/take-back';
 import type { Mapping } from '../../workbook/tables';
 import { kindOf } from './find-plans';
@@ -76,7 +76,7 @@ const openedCopy = async (path: string, plan: WorkbookPlan): Promise<WorkbookSou
   if (kindOf(path) === 'json') throw usageProblem(`${path}: take-back reads workbooks; a JSON plan has no cells.`);
   const file = await openFile(path, FUNCTION_NAMES).catch((error: unknown) => Promise.reject(asProblem(error, path)));
   const sheets = file.sheets.map(({ name }) => file.readSheet(name, { formulaTexts: false }));
-  const copy = copySource(plan, sheets);
+  const copy = copySource(plan, sheets, (sheet) => file.notesOn(sheet));
   if (!copy) throw new CommandProblem(`${path}: no sheet has the headings and channels of the plan's list; headings must stay as they are.`); // prettier-ignore
   return copy;
 };
@@ -134,6 +134,15 @@ const cellLines = (cell: ReturnedCell, isTaken: boolean, language: Language, col
   ...cellCares(cell, language).map((care) => hanging('      ', plainLine(care), columns)),
 ];
 
+const besideLines = ({ beside }: Returned, language: Language, columns: number): readonly string[] =>
+  beside.length === 0
+    ? []
+    : [
+        '',
+        hanging('  ', RETURNED_WORDS[language].beside, columns),
+        ...beside.map((one) => hanging('  ', plainLine(`${cellPlace(one)}  ${besideText(one, language)}`), columns)),
+      ];
+
 const jsonOf = (returned: Returned, taken: ReadonlySet<ReturnedCell>, language: Language) => ({
   cells: returned.cells.map((cell) => ({
     at: cellPlace(cell),
@@ -153,6 +162,13 @@ const jsonOf = (returned: Returned, taken: ReadonlySet<ReturnedCell>, language: 
   not_in_copy: returned.missing,
   columns_not_in_copy: returned.columnsMissing,
   unreadable: returned.unreadable,
+  beside: returned.beside.map(({ at, item, heading, text, isNote }) => ({
+    at: cellPlace({ at }),
+    item,
+    heading,
+    text,
+    note: isNote === true,
+  })),
   changed_in_plan_only: returned.oursNewer,
   outcome: returnedOutcome(returned, language),
 });
@@ -170,7 +186,10 @@ export const takeBackCommand = async (paths: readonly string[], values: TakeBack
   const plan = await opened(path, mapping);
   const [returnedPlan, sentPath] = [await openedCopy(copy, plan), values['sent'] as string | undefined];
   const sent = sentPath === undefined ? undefined : await openedCopy(sentPath, plan);
-  const returned = withFormulas(plan, returnedCells(plan, returnedPlan, sent));
+  const returned = withFormulas(
+    plan,
+    returnedCells({ ...plan, notesOn: (sheet) => plan.file.notesOn(sheet) }, returnedPlan, sent),
+  );
   const chosen = wanted ? wantedCells(returned.cells, wanted) : [];
   const done = target !== undefined && chosen.length > 0 ? await write(plan, chosen, target, mapping, language) : [];
   const taken = new Set(chosen);
@@ -182,6 +201,7 @@ export const takeBackCommand = async (paths: readonly string[], values: TakeBack
       ...returnedOutcome(returned, language).map((line) => hanging('  ', plainLine(line), io.columns)),
       ...(returned.cells.length > 0 ? [''] : []),
       ...returned.cells.flatMap((cell) => cellLines(cell, taken.has(cell), language, io.columns)),
+      ...besideLines(returned, language, io.columns),
     ];
     io.out(`${lines.join('\n')}\n`);
   }

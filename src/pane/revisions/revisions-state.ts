@@ -4,6 +4,7 @@ import { compareContent, type CompareContent, type CompareEntry } from '../../wo
 import { comparedWorkbook, type WorkbookSource } from '../../workbook/compare/compared-plan';
 import { parseMapping } from '../../workbook/mapping';
 import { judgePlan } from '../../workbook/plan-of';
+import type { CellNote } from '../../workbook/own-note';
 import type { Place } from '../../workbook/plan-view';
 import type { Spreadsheet } from '../../workbook/port';
 import { recognise, type SheetToRead } from '../../workbook/recognise';
@@ -20,6 +21,7 @@ import { REVISION_WORDS, type RevisionWords } from './revisions-words';
 export interface PlanFile {
   readonly sheets: readonly SheetToRead[];
   getSetting(key: string): string | undefined;
+  notesOn?(sheet: string): readonly CellNote[];
 }
 /** Rejects with a sentence where the bytes are no workbook. */
 export type ReadPlanFile = (bytes: Uint8Array) => Promise<PlanFile>;
@@ -173,6 +175,7 @@ export class RevisionsState {
       copySource(
         plan,
         file.sheets.map(({ content }) => content),
+        file.notesOn && ((sheet) => file.notesOn!(sheet)),
       );
     const copy = this.copy && read(this.copy);
     if (!copy) return this.words.noCopy(this.copyName);

@@ -1,6 +1,7 @@
 import type { CompareEntry, CompareSection } from '../../workbook/compare/compare-content';
+import type { Beside } from '../../workbook/returned/beside';
 import type { ReturnedCell } from '../../workbook/returned/returned-cells';
-import { cellCares, cellName, cellPlace, cellTurn, returnedOutcome } from '../../workbook/returned/returned-words';
+import { besideText, cellCares, cellName, cellPlace, cellTurn, returnedOutcome, RETURNED_WORDS } from '../../workbook/returned/returned-words'; // prettier-ignore
 import { fileInput, make, plainButton } from '../dom';
 import { verdictWord } from '../verdict-mark';
 import type { Part, PickedFile, RevisionsState } from './revisions-state';
@@ -98,6 +99,20 @@ const cellView = (state: RevisionsState, cell: ReturnedCell, i: number): HTMLEle
   );
 };
 
+/** Remarks of the customer, with their place in the copy. */
+const besideViews = (state: RevisionsState, beside: readonly Beside[]): (HTMLElement | null)[] =>
+  beside.length === 0
+    ? []
+    : [
+        make('p', {}, RETURNED_WORDS[state.language].beside),
+        make(
+          'ul',
+          { class: 'cw-entries', 'aria-label': RETURNED_WORDS[state.language].beside },
+          ...shownOf(state, 'beside', beside).map((one) => make('li', {}, besideText(one, state.language), make('div', { class: 'quiet' }, cellPlace(one)))), // prettier-ignore
+        ),
+        more(state, 'beside', beside.length),
+      ];
+
 const returnedViews = (state: RevisionsState): (HTMLElement | null)[] => {
   const { returned, words, copyName } = state;
   if (!returned) return [];
@@ -106,6 +121,7 @@ const returnedViews = (state: RevisionsState): (HTMLElement | null)[] => {
   return [
     make('p', { class: 'quiet' }, copyName),
     outcomeList(returnedOutcome(returned, state.language)),
+    ...besideViews(state, returned.beside),
     ...(cells.length === 0
       ? []
       : [

@@ -3,6 +3,7 @@ import type { ComparedPlan } from '../../plan/compare';
 import type { TableName } from '../../plan/fields';
 import { joinName } from '../../plan/from-tables';
 import { listRowOf, placeOfRow } from '../channel-lists';
+import type { CellNote } from '../own-note';
 import type { JudgedPlan } from '../plan-of';
 import type { Place } from '../plan-view';
 import type { SheetContent } from '../port';
@@ -21,6 +22,8 @@ export interface WorkbookSource {
   readonly tables: RecognisedTables;
   readonly contentOf: (sheet: string) => SheetContent;
   readonly judged: JudgedPlan;
+  /** Notes of people on the cells of a sheet, where they can be read. */
+  readonly notesOn?: (sheet: string) => readonly CellNote[];
 }
 
 /** A cell as a person sees it typed; '' for a blank. */

@@ -31,6 +31,7 @@ const LEAST_SHARED: Readonly<Record<'named' | 'nameless', number>> = { named: 2,
 export const copySource = (
   { tables, judged }: Pick<WorkbookSource, 'tables' | 'judged'>,
   sheets: readonly SheetContent[],
+  notesOn?: WorkbookSource['notesOn'],
 ): WorkbookSource | undefined => {
   const all = sheets.map((content) => new SheetCells(content));
   const taken = new Set<string>();
@@ -52,7 +53,7 @@ export const copySource = (
   };
   const copy = judgePlan(found, contentOf);
   const { pairs } = matchChannels(judged.plan.channels, copy.plan.channels);
-  return pairs.length === 0 ? undefined : { tables: found, contentOf, judged: copy };
+  return pairs.length === 0 ? undefined : { tables: found, contentOf, judged: copy, notesOn };
 };
 
 const placeOf = ({ cells, headerRow }: Found): string => `${headerRow} ${cells.content.sheet}`;

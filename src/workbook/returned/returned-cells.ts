@@ -6,6 +6,7 @@ import { listRowOf } from '../channel-lists';
 import type { Place } from '../plan-view';
 import type { RecognisedTable } from '../tables';
 import { isSameCell } from './same-cell';
+import { besideNotes, besideRows, type Beside } from './beside';
 import { cellAt, formulaAt, headedColumns, type HeadedColumn } from './table-cells';
 
 /** Why a cell is taken only when it is asked for by name. */
@@ -38,6 +39,8 @@ export interface Returned {
   readonly columnsMissing: readonly string[];
   /** Cells of the copy that hold an error value or a formula without one: they say nothing. */
   readonly unreadable: readonly string[];
+  /** What the customer wrote where the plan has no column for it. */
+  readonly beside: readonly Beside[];
   /** Cells that only the plan changed since the copy left. */
   readonly oursNewer: number;
 }
@@ -73,6 +76,7 @@ export const returnedCells = (plan: WorkbookSource, returned: WorkbookSource, se
     missing: all(({ missing }) => missing),
     columnsMissing: [...new Set(all(({ columnsMissing }) => columnsMissing))],
     unreadable: all(({ unreadable }) => unreadable),
+    beside: all(({ beside }) => beside),
     oursNewer: found.reduce((sum, { oursNewer }) => sum + oursNewer, 0),
   };
 };
@@ -95,7 +99,8 @@ const tableCells = (
 ): Returned => {
   const { pairs, added, missing } = pairedRows(name, plan, returned);
   const columnsOf = columnsByList();
-  const sentCell = sent?.tables[name] && sentCells(name, plan, sent);
+  const sentRow = sent?.tables[name] && sentRows(name, plan, sent);
+  const sentCell = sent && sentRow && sentCells(sent, sentRow);
   const cells: ReturnedCell[] = [];
   const unreadable: string[] = [];
   const columnsMissing = new Set<string>();
@@ -131,16 +136,26 @@ const tableCells = (
       cells.push({ at, table: name, item, heading, key, now, formula, sent: before, returned: value, cares });
     }
   }
-  return { cells, added, missing, columnsMissing: [...columnsMissing], unreadable, oursNewer };
+  const rows = pairs.map(({ item, own, other }) => ({ item, own, other, sent: sentRow?.(own) }));
+  const beside = [
+    ...besideRows(rows, { plan: plan.contentOf, returned: returned.contentOf, sent: sent?.contentOf }),
+    ...besideNotes(rows, returned.contentOf, { plan: plan.notesOn, returned: returned.notesOn, sent: sent?.notesOn }),
+  ];
+  return { cells, added, missing, columnsMissing: [...columnsMissing], unreadable, beside, oursNewer };
+};
+
+/** Rows of the copy as it left, by the plan's row. */
+const sentRows = (name: TableName, plan: WorkbookSource, sent: WorkbookSource) => {
+  const keyOf = ({ table, row }: TableRow): string => `${row} ${table.sheet}`;
+  const rows = new Map(pairedRows(name, plan, sent).pairs.map(({ own, other }) => [keyOf(own), other]));
+  return (own: TableRow): TableRow | undefined => rows.get(keyOf(own));
 };
 
 /** Cells of the copy as it left, by the plan's row and the column's name; undefined where the copy had none. */
-const sentCells = (name: TableName, plan: WorkbookSource, sent: WorkbookSource) => {
-  const keyOf = ({ table, row }: TableRow): string => `${row} ${table.sheet}`;
-  const rows = new Map(pairedRows(name, plan, sent).pairs.map(({ own, other }) => [keyOf(own), other]));
+const sentCells = (sent: WorkbookSource, rowOf: ReturnType<typeof sentRows>) => {
   const columnsOf = columnsByList();
   return (own: TableRow, columnName: string): Cell | undefined => {
-    const other = rows.get(keyOf(own));
+    const other = rowOf(own);
     const column = other && columnsOf(other.table).get(columnName)?.column;
     return column === undefined ? undefined : cellAt(sent.contentOf(other!.table.sheet), other!.row, column);
   };

@@ -2,6 +2,7 @@ import { countIn, type InLanguages, type Language } from '../../core/language';
 import type { Cell } from '../../functions/define';
 import { cellAddress } from '../address';
 import { typedText } from '../compare/compared-plan';
+import type { Beside } from './beside';
 import type { Care, Returned, ReturnedCell } from './returned-cells';
 
 interface ReturnedWords {
@@ -14,6 +15,8 @@ interface ReturnedWords {
   readonly missing: (count: string, isOne: boolean, names: string) => string;
   readonly columnsMissing: (names: string) => string;
   readonly unreadable: (places: string) => string;
+  readonly beside: string;
+  readonly note: string;
   readonly oursNewer: (count: string, isOne: boolean) => string;
   readonly more: (names: string, count: string) => string;
   readonly step: string;
@@ -31,7 +34,10 @@ export const RETURNED_WORDS: InLanguages<ReturnedWords> = {
       renamed: () => 'the channel has another name in the copy; it was found by its point or place',
     },
     added: (names) => `Only in the copy, to be added by hand: ${names}.`,
-    missing: (count, isOne, names) => `${count} ${isOne ? 'row is' : 'rows are'} not in the copy and stay: ${names}.`,
+    missing: (count, isOne, names) =>
+      `${count} ${isOne ? 'row is' : 'rows are'} not in the copy and ${isOne ? 'stays' : 'stay'}: ${names}.`,
+    note: 'note',
+    beside: 'Written in the copy where the plan has no column; read it, it is not taken over:',
     columnsMissing: (names) => `Columns that the copy does not have stay as they are: ${names}.`,
     unreadable: (places) => `Error values or formulas without a value in the copy, left aside: ${places}.`,
     oursNewer: (count, isOne) =>
@@ -52,6 +58,8 @@ export const RETURNED_WORDS: InLanguages<ReturnedWords> = {
     added: (names) => `Nur in der Kopie, von Hand zu ergänzen: ${names}.`,
     missing: (count, isOne, names) =>
       `${count} ${isOne ? 'Zeile ist' : 'Zeilen sind'} nicht in der Kopie und ${isOne ? 'bleibt' : 'bleiben'}: ${names}.`,
+    note: 'Notiz',
+    beside: 'In der Kopie dort geschrieben, wo der Plan keine Spalte hat; zu lesen, es wird nicht übernommen:',
     columnsMissing: (names) => `Spalten, die die Kopie nicht hat, bleiben wie sie sind: ${names}.`,
     unreadable: (places) => `Fehlerwerte oder Formeln ohne Wert in der Kopie, nicht beachtet: ${places}.`,
     oursNewer: (count, isOne) =>
@@ -72,6 +80,8 @@ export const RETURNED_WORDS: InLanguages<ReturnedWords> = {
     added: (names) => `Seulement dans la copie, à ajouter à la main : ${names}.`,
     missing: (count, isOne, names) =>
       `${count} ${isOne ? 'ligne n’est pas' : 'lignes ne sont pas'} dans la copie et ${isOne ? 'reste' : 'restent'} : ${names}.`,
+    note: 'note',
+    beside: 'Écrit dans la copie là où le plan n’a pas de colonne ; à lire, rien n’en est repris :',
     columnsMissing: (names) => `Les colonnes que la copie n’a pas restent telles quelles : ${names}.`,
     unreadable: (places) => `Valeurs d’erreur ou formules sans valeur dans la copie, laissées de côté : ${places}.`,
     oursNewer: (count, isOne) =>
@@ -95,10 +105,14 @@ const shown = (cell: Cell | undefined, language: Language): string => {
   return text.trim() === '' ? RETURNED_WORDS[language].blank : text;
 };
 
-export const cellPlace = ({ at }: ReturnedCell): string => `${at.sheet}!${cellAddress(at.row, at.column)}`;
+export const cellPlace = ({ at }: Pick<ReturnedCell, 'at'>): string => `${at.sheet}!${cellAddress(at.row, at.column)}`;
 
 /** "W004, Highest level [g pk]". */
 export const cellName = ({ item, heading }: ReturnedCell): string => `${item}, ${heading}`;
+
+/** "W004, Remark: please use a lighter one". */
+export const besideText = ({ item, heading, text, isNote }: Beside, language: Language): string =>
+  `${[item, heading.trim(), isNote && RETURNED_WORDS[language].note].filter(Boolean).join(', ')}: ${typedText(text)}`;
 
 /** "48 → 70 g pk", as typed. */
 export const cellTurn = ({ now, returned }: ReturnedCell, language: Language): string =>
