@@ -3,7 +3,7 @@ import type { ChannelChange, FieldChange, PlanComparison } from './compare';
 import { withLimitOf, type LimitChange } from './compare-limits';
 import { LISTS, PART_OF } from './compare-lists';
 import type { Headline } from './finding';
-import { joinName } from './from-tables';
+import { joinName } from './join-name';
 import { modelKey, REQUIREMENT_FIELDS, type ListName } from './item-fields';
 import type { Limits } from './limits';
 import type { Channel, Requirement } from './model';

@@ -1,5 +1,5 @@
 import { fieldChanges, type ComparedPlan, type FieldChange } from './compare';
-import { joinName } from './from-tables';
+import { joinName } from './join-name';
 import { isItemFieldUnread, itemField, type ListName } from './item-fields';
 import type { Plan } from './model';
 

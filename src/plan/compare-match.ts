@@ -1,5 +1,5 @@
 import { fieldsOf } from './fields';
-import { joinName } from './from-tables';
+import { joinName } from './join-name';
 import { channelField } from './item-fields';
 import type { Channel } from './model';
 

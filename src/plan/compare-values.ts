@@ -3,7 +3,7 @@ import { formatCurve } from '../core/text/format';
 import { markedIn, type Language } from '../core/language';
 import { fromSi, UNITS, type UnitId } from '../core/units';
 import { fieldByKey, type TableName } from './fields';
-import { joinName } from './from-tables';
+import { joinName } from './join-name';
 import type { FieldValue } from './item-fields';
 import { dateText } from './json-date';
 

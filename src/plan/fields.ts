@@ -232,7 +232,11 @@ export const FIELDS: readonly Field[] = [
   sensor('quantity', 'In stock', { kind: 'quantity', unit: '1', text: 'How many the lab has.' }),
   sensor('calibrationDue', 'Calibration due', {
     kind: 'date',
-    text: 'Date by which the type’s next calibration is due.',
+    text: 'Date by which the type’s next calibration is due; with serial numbers, that of the piece.',
+  }),
+  sensor('serial', 'Serial number', {
+    kind: 'text',
+    text: 'Where the list has one row per piece: its serial number. The first row of a type says its properties.',
   }),
 
   mount('mount', 'Mount', { kind: 'text', text: 'Name; unique in the list.' }),

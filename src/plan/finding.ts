@@ -179,6 +179,14 @@ export type AcrossFinding =
       readonly channels: readonly string[];
     })
   | (Judged & {
+      readonly check: 'piece of another type';
+      readonly serial: string;
+      /** The type that the rows name, and the one that the sensor list gives for this number. */
+      readonly type: string;
+      readonly listed: string;
+      readonly channels: readonly string[];
+    })
+  | (Judged & {
       readonly check: 'overlapping runs';
       readonly sensor: string;
       readonly runs: readonly [string, string];

@@ -1,15 +1,19 @@
 import { nearestName } from '../core/text/nearest';
 import type { ReadingOptions } from '../core/text/quantity';
 import { fieldByKey, type TableName } from './fields';
+import { joinName } from './join-name';
 import { limitsOf } from './limits-table';
 import type { Misread } from './misread';
 import type { Cable, Channel, Input, LocalMass, Mount, Plan, Requirement, SensorType } from './model';
+import { PieceIndex } from './pieces';
+import { sensorList } from './sensor-list';
 import type { TableReading } from './table-reading';
 import { readRows, type RowReading } from './table-row';
 
 export interface TablePlan {
   readonly plan: Plan;
   readonly misreads: readonly Misread[];
+  readonly joins: readonly Join[];
   /** Row number of each channel of the plan, as the user sees it. */
   readonly at: readonly number[];
   /** The sheet of each channel, where the list is spread over several. */
@@ -30,13 +34,15 @@ export const planFromTables = (tables: readonly TableReading[], options: Reading
     const place = { kind: 'cell', table, sheet, row: at, heading: headingOf(table, key, sheet), key } as const;
     misreads.push({ place, read, expected });
   };
-  const sensors = listOf('sensors', 'sensor', rowsOf('sensors'), report, sensorOf);
+  const sensors = sensorList(rowsOf('sensors'), (...what) => report('sensors', ...what));
   const mounts = listOf('mounts', 'mount', rowsOf('mounts'), report, mountOf);
   const cables = listOf('cables', 'cable', rowsOf('cables'), report, cableOf);
   const inputs = listOf('inputs', 'input', rowsOf('inputs'), report, inputOf);
   const rows = rowsOf('channels');
-  const lists: Lists = { sensor: sensors, mount: mounts, cable: cables, input: inputs };
-  const channels = rows.map((row) => channelOf(row, lists, report));
+  const pieces = new PieceIndex(sensors.values());
+  const lists: Lists = { sensor: sensors, mount: mounts, cable: cables, input: inputs, pieces };
+  const joins: Join[] = [];
+  const channels = rows.map((row) => channelOf(row, lists, report, joins));
   const plan = {
     channels,
     sensors: byTypedName(sensors),
@@ -45,14 +51,11 @@ export const planFromTables = (tables: readonly TableReading[], options: Reading
     inputs: byTypedName(inputs),
     limits,
   };
-  return { plan, misreads, at: rows.map(({ at }) => at), sheets: rows.map(({ sheet }) => sheet) };
+  return { plan, misreads, joins, at: rows.map(({ at }) => at), sheets: rows.map(({ sheet }) => sheet) };
 };
 
 type HeadingOf = (table: TableName, key: string, sheet: string | undefined) => string;
 type Report = (table: TableName, row: RowReading, key: string, read: string, expected: string) => void;
-
-/** Names join tables whatever their case and outer blanks. */
-export const joinName = (name: string): string => name.trim().replace(/\s+/g, ' ').toLowerCase();
 
 const byTypedName = <T extends { readonly name: string }>(list: ReadonlyMap<string, T>): ReadonlyMap<string, T> =>
   new Map([...list.values()].map((item) => [item.name, item]));
@@ -83,7 +86,6 @@ const renamed = ({ values, unread }: RowReading, keys: Readonly<Record<string, s
   return record;
 };
 
-const sensorOf = (name: string, row: RowReading): SensorType => ({ ...renamed(row, { sensor: 'name' }), name });
 const mountOf = (name: string, row: RowReading): Mount => ({
   ...renamed(row, {
     mountMass: 'mass',
@@ -110,9 +112,47 @@ interface Lists {
   readonly mount: ReadonlyMap<string, Mount>;
   readonly cable: ReadonlyMap<string, Cable>;
   readonly input: ReadonlyMap<string, Input>;
+  readonly pieces: PieceIndex;
 }
 const PARTS = ['sensor', 'mount', 'cable', 'input'] as const;
 const TABLE_OF = { sensor: 'sensors', mount: 'mounts', cable: 'cables', input: 'inputs' } as const;
+
+/** A row whose type is that of the piece that it names, in place of the type or beside a blank one. */
+export interface Join {
+  readonly row: RowReading;
+  readonly by: 'sensor' | 'serial';
+  readonly serial: string;
+  readonly type: string;
+}
+
+/** The type that a row names, itself or by one of its pieces, and the piece. */
+const pieceOf = ({ values, ...row }: RowReading, { sensor, pieces }: Lists, report: Report) => {
+  const typed = values['sensor'] as string | undefined;
+  const serial = values['serial'] as string | undefined;
+  const key = typed ?? serial;
+  const isType = typed !== undefined && sensor.has(joinName(typed));
+  const joined = isType || key === undefined ? undefined : pieces.ofCell(key);
+  const type = joined?.type ?? typed;
+  const number = serial ?? (joined && typed);
+  const piece = number === undefined ? undefined : pieces.find(number, type);
+  if (
+    serial !== undefined &&
+    !piece &&
+    (typed === undefined ? pieces.all.length > 0 : sensor.get(joinName(typed))?.pieces)
+  )
+    report('channels', { values, ...row }, 'serial', serial, expectedSerial(serial, pieces, type));
+  const by = joined && (typed === undefined ? 'serial' : 'sensor');
+  return { type, serial: number, piece, by } as const;
+};
+
+const expectedSerial = (serial: string, { all }: PieceIndex, type: string | undefined): string => {
+  const own = all.filter((piece) => type === undefined || joinName(piece.type) === joinName(type));
+  const near = nearestName(
+    serial,
+    own.map((piece) => piece.serial),
+  );
+  return `a serial number from sensors${near === undefined ? '' : ` (did you mean "${near}"?)`}`;
+};
 
 /** The nearest name, where a typing error alone is between them. */
 const expectedName = (
@@ -127,11 +167,13 @@ const expectedName = (
   return `a name from ${TABLE_OF[part]}${near === undefined ? '' : ` (did you mean "${near}"?)`}`;
 };
 
-const channelOf = (row: RowReading, lists: Lists, report: Report): Channel => {
+const channelOf = (row: RowReading, lists: Lists, report: Report, joins: Join[]): Channel => {
   const named: Partial<Record<(typeof PARTS)[number], string>> = {};
   const parts: Record<string, unknown> = {};
+  const { type, serial, piece, by } = pieceOf(row, lists, report);
+  if (type !== undefined && by !== undefined) joins.push({ row, by, serial: serial!, type });
   for (const part of PARTS) {
-    const name = row.values[part] as string | undefined;
+    const name = part === 'sensor' ? type : (row.values[part] as string | undefined);
     if (name === undefined) continue;
     named[part] = name;
     parts[part] = lists[part].get(joinName(name));
@@ -149,7 +191,8 @@ const channelOf = (row: RowReading, lists: Lists, report: Report): Channel => {
     direction: text('direction'),
     localAxes: text('localAxes'),
     sensorAxis: text('sensorAxis'),
-    serial: text('serial'),
+    serial,
+    ...(piece && { piece }),
     calibrationDue: date('calibrationDue'),
     inputChannel: text('inputChannel'),
     location: text('location'),

@@ -37,10 +37,13 @@ const compile = (written: string, sets: Readonly<Record<string, readonly string[
 const PHRASES = new Map<string, Phrase[]>();
 const VOCABULARY = new Set<string>();
 const FILLER = new Set<string>();
+/** A piece is numbered by the same words wherever it stands. */
+const SAME_WORDS: Readonly<Record<string, string>> = { 'channels.serial': 'sensors.serial' };
 for (const { sets, phrases, filler } of LANGUAGES) {
   for (const [field, list] of Object.entries(phrases)) {
     const compiled = list.map((written) => compile(written, sets));
-    PHRASES.set(field, [...(PHRASES.get(field) ?? []), ...compiled]);
+    for (const known of [field, SAME_WORDS[field]])
+      if (known) PHRASES.set(known, [...(PHRASES.get(known) ?? []), ...compiled]);
     for (const { slots } of compiled) for (const slot of slots) for (const word of slot) VOCABULARY.add(word);
   }
   for (const word of filler) FILLER.add(fold(word));

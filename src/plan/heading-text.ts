@@ -127,6 +127,9 @@ const readUnit = (written: string): { unitText?: string; statistic?: Statistic }
 /** A unit, a statistic or both and nothing else: what stands in a row of units. */
 export const isUnitText = (text: string): boolean => readUnit(text) !== undefined;
 
+/** "S/N" and "S.-Nr." are a serial number and no ratio of seconds and newtons; a level would say dB. */
+const SERIAL = /(?<![\p{L}\d])S(?:\s?\/\s?N|\.?-\s?Nr)(?![\p{L}\d])\.?(?!.*\b(?:dB|ratio|level)\b)/giu;
+
 const BRACKETS = /\[([^\]]*)\]|\(((?:[^()]|\([^()]*\))*)\)/g;
 
 const splitTrailingUnit = (text: string): [string, ReturnType<typeof readUnit>] => {
@@ -176,6 +179,7 @@ const takeApart = (heading: string): HeadingText => {
     .slice(0, 300)
     .replace(/_per_/gi, '/')
     .replace(/[_\s]+/g, ' ')
+    .replace(SERIAL, 'SN')
     .trim();
   let [text, tail] = splitTrailingUnit(flat);
   take(tail);

@@ -7,6 +7,7 @@ import {
   INPUT_KEYS,
   LOCAL_MASS_KEYS,
   MOUNT_KEYS,
+  PIECE_KEYS,
   REQUIREMENT_KEYS,
   SENSOR_KEYS,
   type JsonField,
@@ -24,12 +25,20 @@ export const planJson = (plan: Plan, title?: string): JsonObject => ({
   schema_version: 1,
   ...(title === undefined ? {} : { title }),
   common: jsonLimits(plan.limits),
-  sensors: records(plan.sensors, SENSOR_KEYS),
+  sensors: sensorsJson(plan.sensors),
   mounts: records(plan.mounts, MOUNT_KEYS),
   cables: records(plan.cables, CABLE_KEYS),
   inputs: records(plan.inputs, INPUT_KEYS),
   cases: plan.channels.map(channelJson),
 });
+
+const sensorsJson = (sensors: Plan['sensors']): JsonObject => {
+  const types = records(sensors, SENSOR_KEYS);
+  const piece = (held: object) => recordJson(held as JsonObject, PIECE_KEYS);
+  return Object.fromEntries(
+    [...sensors].map(([name, { pieces }]) => [name, { ...(types[name] as JsonObject), ...(pieces && { pieces: pieces.map(piece) }) }]), // prettier-ignore
+  );
+};
 
 const records = (list: ReadonlyMap<string, object>, fields: JsonFields): JsonObject =>
   Object.fromEntries([...list].map(([name, record]) => [name, recordJson(record as JsonObject, fields)]));

@@ -49,6 +49,14 @@ export const SENSOR_KEYS: JsonFields = {
   calibration_due: date('calibrationDue'),
 };
 
+/** A piece of a sensor type. */
+export const PIECE_KEYS: JsonFields = {
+  serial: text('serial'),
+  calibration_due: date('calibrationDue'),
+  sensitivity_mV_per_gn: number('sensitivity', 'mV/g'),
+  sensitivity_pC_per_gn: number('chargeSensitivity', 'pC/g'),
+};
+
 export const MOUNT_KEYS: JsonFields = {
   description: text('description'),
   hardware_mass_gram: number('mass', 'gram', 'mountMass'),

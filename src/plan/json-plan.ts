@@ -1,10 +1,11 @@
-import type { LocalMass, Channel, Plan, Requirement, SensorType, Mount, Cable, Input } from './model';
+import type { LocalMass, Channel, Piece, Plan, Requirement, SensorType, Mount, Cable, Input } from './model';
 import {
   CABLE_KEYS,
   CHANNEL_KEYS,
   INPUT_KEYS,
   LOCAL_MASS_KEYS,
   MOUNT_KEYS,
+  PIECE_KEYS,
   REQUIREMENT_KEYS,
   SENSOR_KEYS,
   type JsonFields,
@@ -14,6 +15,7 @@ import { readJsonLimits } from './json-limits';
 import { isObject, JsonReader, type JsonObject } from './json-record';
 import { DEFAULT_LIMITS } from './limits';
 import type { Misread } from './misread';
+import { PieceIndex } from './pieces';
 
 export interface JsonPlan {
   readonly plan: Plan;
@@ -38,10 +40,16 @@ export const readJsonPlan = (json: unknown): JsonPlan => {
     if (!TOP_KEYS.includes(key)) reader.report(key, given[key], `one of ${TOP_KEYS.join(', ')}`);
   const common = reader.object(given['common'] ?? {}, 'common') ?? {};
   const limits = isObject(common) ? readJsonLimits(reader, common) : DEFAULT_LIMITS;
-  const sensors = records<SensorType>(reader, given, 'sensors', SENSOR_KEYS);
+  const sensors = withPieces(
+    reader,
+    records<SensorType>(reader, given, 'sensors', SENSOR_KEYS, ['pieces']),
+    given['sensors'],
+  );
   const mounts = records<Mount>(reader, given, 'mounts', MOUNT_KEYS);
   const cables = records<Cable>(reader, given, 'cables', CABLE_KEYS);
   const inputs = records<Input>(reader, given, 'inputs', INPUT_KEYS);
+
+  const pieces = new PieceIndex(sensors.values());
 
   const listKey = given['channels'] === undefined ? 'cases' : 'channels';
   const list = given[listKey] ?? [];
@@ -49,7 +57,7 @@ export const readJsonPlan = (json: unknown): JsonPlan => {
   const channels = (Array.isArray(list) ? (list as unknown[]) : []).flatMap((entry, i) => {
     const path = `${listKey}[${i}]`;
     const object = reader.object(entry, path);
-    return object ? [readChannel(reader, object, path, { sensors, mounts, cables, inputs })] : [];
+    return object ? [readChannel(reader, object, path, { sensors, mounts, cables, inputs, pieces })] : [];
   });
   return { plan: { channels, sensors, mounts, cables, inputs, limits }, misreads: reader.misreads };
 };
@@ -59,17 +67,45 @@ const records = <T extends { readonly name: string }>(
   given: JsonObject,
   table: RecordTable,
   fields: JsonFields,
+  others: readonly string[] = [],
 ): ReadonlyMap<string, T> => {
   const list = new Map<string, T>();
   const object = reader.object(given[table] ?? {}, table) ?? {};
   for (const [name, value] of Object.entries(object)) {
     const record = reader.object(value, `${table}.${name}`);
-    if (record) list.set(name, { name, ...reader.record(record, `${table}.${name}`, table, fields) } as T);
+    if (record) list.set(name, { name, ...reader.record(record, `${table}.${name}`, table, fields, others) } as T);
   }
   return list;
 };
 
-type Lists = Pick<Plan, 'sensors' | 'mounts' | 'cables' | 'inputs'>;
+/** The pieces of each type, in the order of the file. */
+const withPieces = (
+  reader: JsonReader,
+  sensors: ReadonlyMap<string, SensorType>,
+  given: unknown,
+): ReadonlyMap<string, SensorType> => {
+  let line = 0;
+  return new Map(
+    [...sensors].map(([name, sensor]) => {
+      const record = isObject(given) ? given[name] : undefined;
+      const list = isObject(record) ? record['pieces'] : undefined;
+      if (list === undefined) return [name, sensor];
+      const path = `sensors.${name}.pieces`;
+      if (!Array.isArray(list)) reader.report(path, list, 'a list of pieces in brackets');
+      const pieces = (Array.isArray(list) ? (list as unknown[]) : []).flatMap((entry, i): Piece[] => {
+        const object = reader.object(entry, `${path}[${i}]`);
+        const held = object && reader.record(object, `${path}[${i}]`, 'sensors', PIECE_KEYS);
+        line += 1;
+        if (typeof held?.['serial'] === 'string') return [{ ...held, serial: held['serial'], type: name, line }];
+        if (held && object['serial'] === undefined) reader.report(`${path}[${i}].serial`, undefined, 'a text');
+        return [];
+      });
+      return [name, { ...sensor, quantity: sensor.quantity ?? pieces.length, pieces }];
+    }),
+  );
+};
+
+type Lists = Pick<Plan, 'sensors' | 'mounts' | 'cables' | 'inputs'> & { readonly pieces: PieceIndex };
 const REFERENCES = { sensor: 'sensors', mount: 'mounts', cable: 'cables', input: 'inputs' } as const;
 const BESIDES = ['id', 'requirement', 'expected', ...Object.keys(REFERENCES)];
 
@@ -84,6 +120,11 @@ const readChannel = (reader: JsonReader, given: JsonObject, path: string, lists:
   }
   const requirement = given['requirement'] ?? {};
   const id = given['id'];
+  const serial = typeof given['serial'] === 'string' ? given['serial'] : undefined;
+  // A piece says its type where the channel does not.
+  const joined = serial !== undefined && named['sensor'] === undefined ? lists.pieces.ofCell(serial) : undefined;
+  if (joined) [named['sensor'], parts['sensor']] = [joined.type, lists.sensors.get(joined.type)];
+  const piece = serial === undefined ? undefined : lists.pieces.find(serial, named['sensor']);
   return {
     id:
       typeof id === 'string' || typeof id === 'number' ? String(id) : (reader.report(`${path}.id`, id, 'a name') ?? ''),
@@ -94,6 +135,7 @@ const readChannel = (reader: JsonReader, given: JsonObject, path: string, lists:
       `${path}.requirement`,
     ),
     ...parts,
+    ...(piece && { piece }),
     named,
   };
 };

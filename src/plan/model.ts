@@ -43,8 +43,26 @@ export interface SensorType extends Readable {
   readonly calibrationTemperature?: number;
   readonly zeroDrift?: number;
   readonly quantity?: number;
-  /** Days since 1899-12-30, as spreadsheets count. */
+  /** Days since 1899-12-30, as spreadsheets count; of single pieces the earliest. */
   readonly calibrationDue?: number;
+  /** Those that the list names one by one. */
+  readonly pieces?: readonly Piece[];
+}
+
+/** One piece of a sensor type. */
+export interface Piece {
+  readonly serial: string;
+  /** The type's name. */
+  readonly type: string;
+  /** Where it stands in its list, as the user sees it. */
+  readonly line: number;
+  readonly calibrationDue?: number;
+  /** By its own certificate, V/(m/s²). */
+  readonly sensitivity?: number;
+  /** By its own certificate, C/(m/s²). */
+  readonly chargeSensitivity?: number;
+  /** Its number stands in one cell with others, where no formula finds it. */
+  readonly sharesCell?: boolean;
 }
 
 export interface Mount extends Readable {
@@ -159,7 +177,9 @@ export interface Channel {
   readonly localAxes?: string;
   readonly sensorAxis?: string;
   readonly serial?: string;
-  /** Of this very sensor; absent: the type's. */
+  /** The piece with this serial number by the sensor list; of another type where the list has it there alone. */
+  readonly piece?: Piece;
+  /** Of this very sensor; absent: its piece's, or the type's. */
   readonly calibrationDue?: number;
   readonly inputChannel?: string;
   readonly location?: string;

@@ -5,6 +5,7 @@ import { calibrationDue } from './rules/calibration';
 import { channelNames, controlChannels } from './rules/control';
 import { localAxes, otherPoints, sameDirections } from './rules/directions';
 import { inputModules } from './rules/modules';
+import { otherTypes } from './rules/other-type';
 import type { AcrossRows } from './rules/rows';
 import { housingAxes } from './rules/triax';
 import { inputChannels, overlappingRuns, sensorsTwice } from './rules/used-twice';
@@ -19,6 +20,7 @@ export const acrossRows = (checks: readonly ChannelCheck[], limits: Limits): rea
   ...sameDirections(checks),
   ...housingAxes(checks),
   ...inputChannels(checks),
+  ...otherTypes(checks),
   ...sensorsTwice(checks),
   ...overlappingRuns(checks),
   ...calibrationDue(checks),

@@ -6,6 +6,7 @@ import { planFromTables } from '../plan/from-tables';
 import type { Limits } from '../plan/limits';
 import type { Plan } from '../plan/model';
 import { describeMisread, type Misread } from '../plan/misread';
+import { PieceIndex } from '../plan/pieces';
 import { acrossRows } from '../plan/rules-across';
 import { sentenceOf } from '../plan/sentence';
 import type { TableReading } from '../plan/table-reading';
@@ -16,6 +17,7 @@ import { LIST_WORDS } from './list-words';
 import type { SheetContent } from './port';
 import { readingsOf } from './readings';
 import type { RecognisedTables } from './recognise';
+import { joinedRows } from './stock/joined-rows';
 import { serialHint } from './stock/serial-hint';
 import type { RecognisedTable } from './tables';
 
@@ -47,7 +49,7 @@ const readingOf = (table: RecognisedTable, content: SheetContent, isPart: boolea
 };
 
 /** The cell that a misreading speaks of. */
-const placeOf = ({ place }: Misread, tables: RecognisedTables): Place | undefined => {
+const placeOf = (place: Misread['place'], tables: RecognisedTables): Place | undefined => {
   if (place.kind !== 'cell' || place.row === undefined) return undefined;
   const lists = place.table === 'channels' ? channelLists(tables) : [tables[place.table]];
   const table = lists.find((list) => place.sheet === undefined || list?.sheet === place.sheet);
@@ -74,7 +76,8 @@ export const judgePlan = (
     const isPart = name === 'channels' && isSpread(tables);
     return listsOf(tables, name).map((table) => readingOf(table, contentOf(table.sheet), isPart));
   });
-  const { plan, misreads, at, sheets } = planFromTables(readings);
+  const { plan, misreads, joins, at, sheets } = planFromTables(readings);
+  const pieces = new PieceIndex(plan.sensors.values());
   const { limits } = plan;
   const checks = checkChannels(plan.channels, limits);
   const places = channelSheets(tables);
@@ -87,13 +90,17 @@ export const judgePlan = (
     unread: [
       ...notRead(tables, language),
       ...misreads.map((misread) => ({
-        text: [describeMisread(misread, language), serialHint(misread, tables.sensors, contentOf, language)]
-          .filter(Boolean)
-          .join(' '),
-        at: placeOf(misread, tables),
+        text: [describeMisread(misread, language), serialHint(misread, pieces, language)].filter(Boolean).join(' '),
+        at: placeOf(misread.place, tables),
       })),
     ],
-    readings: readingsOf(tables, contentOf, language),
+    readings: [
+      ...readingsOf(tables, contentOf, language),
+      ...joinedRows(joins, language).map(({ text, first: { row, by } }) => ({
+        text,
+        at: placeOf({ kind: 'cell', table: 'channels', sheet: row.sheet, row: row.at, heading: '', key: by }, tables),
+      })),
+    ],
     across: acrossRows(checks, limits)
       .filter(({ finding }) => finding.verdict !== 'PASS')
       .map(({ finding, rows }) => ({

@@ -61,6 +61,25 @@ const inFieldUnit = (expression: string, use: ColumnUse, field: Field): string =
 const columnRange = (table: RecognisedTable, column: number): string =>
   `${sheetPrefix(table.sheet)}${fixedCell(table.firstRow, column)}:${fixedCell(table.lastRow, column)}`;
 
+const matched = (wanted: string, list: string): string => `MATCH(${wanted},${list},0)`;
+
+/** What may name a piece: the cell of the type, or where that is blank the one of the serial number. */
+const pieceCell = (typed: string | undefined, serial: string | undefined): string => {
+  if (typed === undefined || serial === undefined) return `TRIM(${typed ?? serial})`;
+  return `TRIM(IF(TRIM(${typed})="",${serial},${typed}))`;
+};
+
+/**
+ * The first line of a piece's type, where no line has the row's own type. A serial number may stand as a text here and as
+ * a number there, but then with the same digits.
+ */
+const lineOfPiece = (byName: string | undefined, piece: string, names: string, serials: string): string => {
+  const asNumber = `IF(VALUE(${piece})&""=${piece},${matched(`VALUE(${piece})`, serials)},NA())`;
+  const line = `IFERROR(${matched(piece, serials)},IFERROR(${asNumber},NA()))`;
+  const ofType = matched(`TRIM(INDEX(${names},${line}))`, names);
+  return byName === undefined ? ofType : `IFERROR(${byName},${ofType})`;
+};
+
 /** Stands for the row's number in a formula until it is known. */
 export const ROW_NUMBER = '\uE000';
 
@@ -90,7 +109,13 @@ export const rowSources = (tables: PlanTables, ownColumn: number): RowSources =>
       const table = tables[name];
       const names = use(name, NAME_KEYS[name]);
       const typed = use('channels', NAME_KEYS[name]);
-      return table && names && typed && `MATCH(TRIM(${rowCell(typed)}),${columnRange(table, names.column)},0)`;
+      const serials = name === 'sensors' ? use(name, 'serial') : undefined;
+      if (!table || !names) return undefined;
+      const list = columnRange(table, names.column);
+      const byName = typed && matched(`TRIM(${rowCell(typed)})`, list);
+      const serial = serials && use('channels', 'serial');
+      if (!serials || !(typed ?? serial)) return byName;
+      return lineOfPiece(byName, pieceCell(typed && rowCell(typed), serial && rowCell(serial)), list, columnRange(table, serials.column)); // prettier-ignore
     },
     limit: limitExpression(tables, rowCell),
   };

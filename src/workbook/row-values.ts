@@ -43,6 +43,13 @@ const quotient = (a: Cell, b: Cell): Cell => {
   return under === 0 ? { error: '#DIV/0!' } : over / under;
 };
 
+/** Of texts that are a number as we write them, which is all that our formulas go by. */
+const valueOf = (cell: Cell): Cell => {
+  if (cell === null || isCellError(cell)) return cell ?? 0;
+  const number = Number(asText(cell));
+  return asText(number) === asText(cell) ? number : NO_VALUE;
+};
+
 const OPERATORS = { '=': isEqual, '&': joined, '/': quotient } as const;
 
 /**
@@ -165,6 +172,17 @@ class RowEvaluator {
           const cell = text(row);
           return isCellError(cell) ? cell : asText(cell).replace(/ +/g, ' ').replace(/^ | $/g, '');
         };
+      }
+      case 'IFERROR': {
+        const [wanted, otherwise] = [this.needed(first), this.needed(second)];
+        return (row) => {
+          const cell = wanted(row);
+          return isCellError(cell) ? otherwise(row) : cell;
+        };
+      }
+      case 'VALUE': {
+        const text = this.needed(first);
+        return (row) => valueOf(text(row));
       }
       case 'MATCH': {
         const [wanted, list] = [this.needed(first), this.lookup(second)];

@@ -1,5 +1,5 @@
 import { isCellError } from '../functions/define';
-import { joinName } from '../plan/from-tables';
+import { joinName } from '../plan/join-name';
 import { foldWords } from '../plan/heading-text';
 import type { SheetContent } from './port';
 import { SheetCells } from './sheet-cells';

@@ -39,6 +39,42 @@ const SAYINGS: Readonly<Record<string, readonly string[]>> = {
     'Ubicación',
     'Posizione',
   ],
+  'channels.serial': [
+    'S/N',
+    's / n',
+    'Sensor S/N',
+    'Ser. no.',
+    'Serial No',
+    'Serial #',
+    'Seriennr.',
+    'Serien-Nr.',
+    'S.-Nr.',
+    'Fabr.-Nr.',
+    'N° de série',
+    'Nº de série',
+    'N.º de serie',
+    'Núm. de serie',
+    'N. di serie',
+    'Matricola',
+  ],
+  'sensors.serial': [
+    'S/N',
+    's / n',
+    'Sensor S/N',
+    'Ser. no.',
+    'Serial No',
+    'Serial #',
+    'Seriennr.',
+    'Serien-Nr.',
+    'S.-Nr.',
+    'Fabr.-Nr.',
+    'N° de série',
+    'Nº de série',
+    'N.º de serie',
+    'Núm. de serie',
+    'N. di serie',
+    'Matricola',
+  ],
   'channels.role': ['Role', 'Channel function', 'Funktion', 'Rôle', 'Ruolo'],
   'channels.purpose': ['Purpose', 'Test purpose', 'Versuchszweck', 'Messzweck'],
   'channels.levelLow': [
@@ -304,6 +340,12 @@ describe('the cells below a heading', () => {
     expect(match('channels', 'Temperature range', ['15..135 °C', '-5..25 °C'])).toEqual(['temperatureLow']);
     expect(match('channels', 'Temperature range', [20, 30])).toEqual([]);
   });
+});
+
+it('a ratio or a level is no serial number', () => {
+  for (const heading of ['S/N [dB]', 'S/N (dB)', 'SNR', 'Signal/noise'])
+    for (const table of ['channels', 'sensors'] as const)
+      expect([heading, ...matchHeadings(table, [heading]).columns.keys()]).toEqual([heading]);
 });
 
 describe('the mapping as a whole', () => {

@@ -43,6 +43,21 @@ describe.each<[string, Plan, number]>([
 });
 
 describe('a JSON export', () => {
+  it('keeps the pieces of a type, and rows that name one are of its type', () => {
+    const typed = {
+      sensors: { 'Ce-100': { pieces: [{ serial: 'S1', calibration_due: '2027-03-31', sensitivity_mV_per_gn: 98.4 }, { serial: 'S2' }] } }, // prettier-ignore
+      channels: [{ id: 'a', serial: 's1' }, { id: 'b', sensor: 'Ce-100', serial: 'S3' }], // prettier-ignore
+    };
+    const { plan, misreads } = readJsonPlan(typed);
+    expect(misreads).toEqual([]);
+    expect(plan.channels.map(({ sensor, piece }) => [sensor?.name, piece?.serial])).toEqual([['Ce-100', 'S1'], ['Ce-100', undefined]]); // prettier-ignore
+    expect(plan.sensors.get('Ce-100')!.quantity).toBe(2);
+    // 98.4 mV/g by hand: 0.0984 V over 9.80665 m/s².
+    expect(plan.sensors.get('Ce-100')!.pieces![0]!.sensitivity).toBeCloseTo(0.0984 / 9.80665, 12);
+    expect(again(plan).plan.sensors).toEqual(plan.sensors);
+    expect(planJson(again(plan).plan)).toEqual(planJson(plan));
+  });
+
   it('does not turn a cell that could not be read into a blank', () => {
     const unread = demo.channels.filter(({ requirement }) => requirement.unread?.includes('bandHigh'));
     expect(unread.length).toBeGreaterThan(0);

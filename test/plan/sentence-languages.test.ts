@@ -71,6 +71,7 @@ const SAMPLES: { readonly [C in Finding['check']]: readonly Extract<Finding, { c
     { check: 'same sensor', verdict: 'WARN', sensor: 'Ce-100 77', axes: 3, points: ['1'], channels: ['A1', 'A2'] },
     { check: 'same sensor', verdict: 'INCOMPLETE', sensor: 'Ce-100 77', points: ['1'], channels: ['A1', 'A2'] },
   ],
+  'piece of another type': [['A1'], ['A1', 'A2']].map((channels) => ({ check: 'piece of another type', verdict: 'WARN', serial: '77', type: 'Ce-100', listed: 'Qz-10', channels })), // prettier-ignore
   'overlapping runs': (['FAIL', 'WARN'] as const).map((verdict) => ({ check: 'overlapping runs', verdict, sensor: 'Ce-100 77', runs: ['', 'B'], number: 3, from: 46_000 })), // prettier-ignore
   'calibration due': (['FAIL', 'WARN'] as const).flatMap((verdict) => ['', 'Run A'].map((run) => ({ check: 'calibration due' as const, verdict, sensor: 'Ce-100 77', run, number: 46_000, limit: 46_003 }))), // prettier-ignore
   'input modules': [

@@ -12,7 +12,7 @@ import { readJsonPlan } from '../../plan/json-plan';
 import { describeMisread } from '../../plan/misread';
 import { channelSheets } from '../../workbook/channel-lists';
 import { assignPlan, type RowAssignment } from '../../workbook/assign/assign-plan';
-import { assignmentEdits } from '../../workbook/assign/write-assignment';
+import { assignmentEdits, hasColumn } from '../../workbook/assign/write-assignment';
 import { planChanges, planRefusals, type RowEdit } from '../../workbook/choosing/row-edits';
 import { tryChange } from '../../workbook/choosing/what-if';
 import { HostProblem, type SheetContent } from '../../workbook/port';
@@ -89,7 +89,7 @@ const writeCopy = async (
 ): Promise<readonly string[]> => {
   const { file, tables, contentOf, path } = plan;
   const source = { tables, contentOf };
-  const edits: readonly RowEdit[] = assignmentEdits(assignment, parts ? PARTS : []);
+  const edits: readonly RowEdit[] = assignmentEdits(source, assignment, { parts: parts ? PARTS : [] });
   const refused = planRefusals(source, edits);
   if (refused.length > 0) throw new CommandProblem(`${path}: ${refused.slice(0, 3).join(' ')} Nothing was written.`);
   const after = tryChange(source, edits)!;
@@ -141,6 +141,7 @@ export const assignCommand = async (options: AssignCommandOptions, io: Io): Prom
   const done: string[] = [];
   try {
     let assignment: Assignment;
+    let hasSerials = true;
     if (kindOf(path) === 'json') {
       const { plan, misreads } = readJsonPlan(await parseJson(path, 'a plan as JSON'));
       done.push(...misreads.map((misread) => describeMisread(misread)));
@@ -149,6 +150,7 @@ export const assignCommand = async (options: AssignCommandOptions, io: Io): Prom
       const plan = await openPlan(path, mapping, options.open);
       const found = await assignPlan(plan.judged, watched, nodeSolver);
       assignment = found;
+      hasSerials = hasColumn(plan, 'serial');
       done.push(...(plan.stocked ?? []), ...plan.judged.unread.map(({ text }) => text));
       if (output !== undefined && found.status === 'solved') done.push(...(await writeCopy(plan, found, output, options.parts, mapping, asked.language))); // prettier-ignore
     }
@@ -156,7 +158,7 @@ export const assignCommand = async (options: AssignCommandOptions, io: Io): Prom
     if (json) {
       io.out(`${JSON.stringify(assignJson(path, assignment, asked.language), null, 1)}\n`);
       for (const line of done) io.error(`${line}\n`);
-    } else io.out(assignReport(path, assignment, done, asked.language, io.columns, new Pen(io.colour)));
+    } else io.out(assignReport(path, assignment, done, asked.language, io.columns, new Pen(io.colour), hasSerials)); // prettier-ignore
     return statusOf(assignment);
   } catch (error) {
     progress.done();

@@ -1,7 +1,9 @@
 import type { Language } from '../../core/language';
 import { marginWords } from '../../plan/choosing/candidate-words';
 import type { Assigned, Assignment } from '../../plan/assign/assignment';
+import { handedOutWords } from '../../plan/assign/piece-words';
 import { objectiveWords, outcomeWords, shortageWords, unservedWords } from '../../plan/assign/words';
+import { dateText } from '../../plan/json-date';
 import { planningAid } from '../../plan/words/cautions';
 import { plainLine, type Pen } from './terminal';
 import { hanging } from './wrap';
@@ -23,6 +25,7 @@ export const assignReport = (
   language: Language,
   columns: number,
   pen: Pen,
+  hasSerialColumn = true,
 ): string => {
   const { channels, assigned, unserved, uses } = assignment;
   const section = (title: string, lines: readonly string[]) =>
@@ -42,6 +45,7 @@ export const assignReport = (
     pen.strong(plainLine(path)),
     ...wrapped(outcomeWords(assignment, language)),
     ...(rows.length === 0 ? [] : ['', ...table([heading, ...rows])]),
+    ...(rows.length === 0 ? [] : wrapped(handedOutWords(assignment, hasSerialColumn, language))),
     ...section('Without a sensor', wrapped(unserved.map((one) => unservedWords(one, channels, language)))),
     ...section('What is missing', wrapped(shortageWords(assignment, language))),
     ...(used.length === 0 ? [] : ['', ...table([['Sensor type', 'In stock', 'Used', 'Channels', 'Kept back', 'Calibration', 'Left'], ...useRows])]), // prettier-ignore
@@ -84,6 +88,8 @@ export const assignJson = (path: string, assignment: Assignment, language: Langu
       proven: shortage.isProven,
       sentences: shortageWords(assignment, language),
     },
+    test_end: assignment.testEnd === undefined ? undefined : dateText(assignment.testEnd),
+    pieces: handedOutWords(assignment, true, language),
     objective: { cost, terms, sentences: objectiveWords(assignment, language) },
   };
 };

@@ -5,7 +5,7 @@ import { demandsOf } from '../../plan/choosing/rank-demands';
 import { withoutType } from '../../plan/choosing/rank-several';
 import { CANDIDATE_ORDERS, type CandidateOrder } from '../../plan/choosing/rank-order';
 import { waysOut } from '../../plan/choosing/relax';
-import { joinName } from '../../plan/from-tables';
+import { joinName } from '../../plan/join-name';
 import { readJsonPlan } from '../../plan/json-plan';
 import { describeMisread } from '../../plan/misread';
 import type { Channel, Plan } from '../../plan/model';

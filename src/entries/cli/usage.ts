@@ -27,7 +27,8 @@ export const USAGE = `channelwright: plan vibration measurement channels and pro
       --spare 5%                 keep back this share of each type, at least one
       --roving                   structure parts are runs one after the other; sensors move along
       --inputs "IEPE 24, charge 8"   input channels there are; IEPE+voltage for inputs that take either
-      --test-end 2027-03-31      leave out types whose calibration is not known to last that long
+      --test-end 2027-03-31      leave out pieces whose calibration is not known to last that long; without it
+                                 those due before the last Run end of the list
       --time 60                  seconds for the search; then the best so far is given, with how far off it may be
       --language LANG, --json, --mapping FILE, --list SHEET, --lists all, --stock FILE
   channelwright compare OLD NEW  tell what changed between two revisions of a plan: channels, verdicts and why, lists, limits

@@ -3,8 +3,7 @@ import type { Solver } from '../../plan/assign/solver';
 import { outcomeWords } from '../../plan/assign/words';
 import { PARTS, stockOf, type Part } from '../../plan/choosing/candidate';
 import type { ScopedAssignment } from '../../workbook/assign/assign-rows';
-import { assignmentEdits, writeAssignment } from '../../workbook/assign/write-assignment';
-import { channelLists } from '../../workbook/channel-lists';
+import { assignmentEdits, hasColumn, writeAssignment } from '../../workbook/assign/write-assignment';
 import { planChanges } from '../../workbook/choosing/row-edits';
 import type { JudgedPlan } from '../../workbook/plan-of';
 import type { Spreadsheet } from '../../workbook/port';
@@ -190,15 +189,14 @@ export class AssignState {
     this.freed = free;
     this.print = printOf(judged);
     this.seen = undefined;
-    const edits = assignmentEdits(found, this.partsHeld(), free);
+    const edits = assignmentEdits(this.pane.session.source, found, { parts: this.partsHeld(), free });
     const changes = planChanges(this.pane.session.source, edits);
     this.cells = changes.reduce((sum, { cells }) => sum + cells.length, 0);
   }
 
   /** Parts that the list has a column for, on each of its sheets. */
   private partsHeld(): readonly Part[] {
-    const lists = channelLists(this.pane.session.source.tables);
-    return PARTS.filter((part) => lists.every(({ columns }) => columns.has(part)));
+    return PARTS.filter((part) => hasColumn(this.pane.session.source, part));
   }
 
   private forget(): void {

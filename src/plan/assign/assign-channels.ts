@@ -14,7 +14,9 @@ import type { AssignProblem } from './problem';
 import { findShortage, sizeOf, type Addition } from './shortage';
 import { solveProblem } from './solve';
 import type { SolveOptions, Solver } from './solver';
+import { wishOf } from './hand-out-pieces';
 import { countStock, type StockCount } from './stock-pools';
+import { withTestEnd } from './test-end';
 import { costTerms } from './terms';
 
 const NOTHING: Assignment = {
@@ -40,10 +42,11 @@ export const assignChannels = async (
   stock: Stock,
   limits: Limits,
   solver: Solver,
-  options: AssignOptions = {},
+  asked: AssignOptions = {},
 ): Promise<Assignment> => {
-  const { signal, onProgress, timeLimit } = options;
-  const counted = countStock(stock.sensors, options);
+  const options = withTestEnd(channels, asked);
+  const { signal, onProgress, timeLimit, testEnd } = options;
+  const counted = countStock(stock.sensors, options, channels.filter((channel) => isPinned(channel, options))); // prettier-ignore
   const nothing = (status: Assignment['status']) => ({
     ...NOTHING,
     status,
@@ -90,6 +93,7 @@ export const assignChannels = async (
     isFewest: found.isFewest,
     gap: found.isOptimal ? undefined : gapOf(cost, found.bound),
     isUnlimited: counted.isUnlimited,
+    testEnd,
     runs: problem.slots,
   };
 };
@@ -135,7 +139,12 @@ const assignedOf = (
   kept: readonly number[],
   { channels, stock, pairs, sites, counted, options }: Context,
 ): readonly Assigned[] => {
-  const pieces = numberPieces(housings);
+  const pinned = channels.map((channel) => isPinned(channel, options));
+  const wishes = housings.map(({ pool, places }) => {
+    const own = places.map((i) => kept[i]!);
+    return wishOf(counted.pools[pool]!, stock, own.map((i) => ({ channel: channels[i]!, isKept: pinned[i]! }))); // prettier-ignore
+  });
+  const pieces = numberPieces(housings, wishes, counted.pools.map(({ serials }) => serials?.length ?? Infinity)); // prettier-ignore
   const assigned = housings.flatMap(({ pool: p, places }, h): Assigned[] => {
     const pool = counted.pools[p]!;
     const before = counted.pools.slice(0, p).filter(({ sensor }) => sensor === pool.sensor);
@@ -154,9 +163,9 @@ const assignedOf = (
         verdict,
         margin,
         piece: first + piece + 1,
-        serial: pool.serials?.[piece],
+        serial: (pinned[channel] ? channels[channel]!.serial : undefined) ?? pool.serials?.[piece],
         axis: axes?.[n],
-        isPinned: isPinned(channels[channel]!, options),
+        isPinned: pinned[channel]!,
         isOverdue: pool.isOverdue,
       };
     });
@@ -197,9 +206,10 @@ const usesOf = (
       (_, slot) => own.filter(({ slots: { first, last } }) => first <= slot && slot <= last).length,
     );
     const used = Math.max(0, ...perRun);
-    const { quantity, kept, overdue } = types[type]!;
+    const { quantity, kept, overdue, late, beyond } = types[type]!;
     const channels = own.reduce((sum, housing) => sum + housing.places.length, 0);
-    return { sensor, ...types[type]!, used, channels, left: quantity === undefined ? undefined : Math.max(0, quantity - kept - overdue - used) }; // prettier-ignore
+    const left = quantity === undefined ? undefined : Math.max(0, quantity + beyond - kept - overdue - used);
+    return { sensor, quantity, kept, overdue, late, used, channels, left };
   });
 
 const listed = (

@@ -34,6 +34,8 @@ export interface TypeUse {
   readonly quantity?: number;
   readonly kept: number;
   readonly overdue: number;
+  /** Serial numbers of the overdue ones, as far as they have one. */
+  readonly late: readonly string[];
   /** Pieces in use at the same time at most. */
   readonly used: number;
   readonly channels: number;
@@ -77,5 +79,7 @@ export interface Assignment {
   /** Relative distance between the cost and what is proven, where it is not optimal. */
   readonly gap?: number;
   readonly isUnlimited: boolean;
+  /** Last day of the test, where calibration was looked at; counted as spreadsheets do. */
+  readonly testEnd?: number;
   readonly runs: number;
 }

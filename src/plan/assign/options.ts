@@ -6,7 +6,8 @@ import type { SolveOptions } from './solver';
 
 /** One piece by its number. Days since 1899-12-30, as spreadsheets count. */
 export interface Serial {
-  readonly serial: string;
+  /** Absent: one that has none. */
+  readonly serial?: string;
   readonly calibrationDue?: number;
 }
 
@@ -63,11 +64,13 @@ export interface AssignOptions extends Pick<SolveOptions, 'signal' | 'timeLimit'
   readonly roving?: boolean;
   /** Runs by structure part, where they overlap. Parts that are not in here are in all runs. */
   readonly runs?: ReadonlyMap<string, Slots>;
-  /** Last day of the test; absent: calibration is not looked at. */
+  /** Last day of the test; absent: the last day of any run, and without one calibration is not looked at. */
   readonly testEnd?: number;
+  /** What a piece without a date counts as; by default late where the last day was asked for, else fine. */
+  readonly undated?: 'late' | 'fine';
   /** Pieces whose calibration is not known to last: left out (default), or at a cost. */
   readonly calibration?: 'exclude' | 'cost';
-  /** Pieces by type name; they count in place of the quantity. */
+  /** Pieces by type name in place of the quantity; absent: those of the list. */
   readonly serials?: ReadonlyMap<string, readonly Serial[]>;
   /** Absent: inputs are not counted. */
   readonly inputs?: readonly InputModule[];

@@ -52,6 +52,21 @@ export const runsOf = (
   return { slots: channels.map(({ group }) => byPart.get(folded(group)) ?? always), count };
 };
 
+/** Channels of one point that keep different pieces are not one housing; the first piece may serve others there. */
+const sitesByPiece = (
+  channels: readonly Channel[],
+  sites: readonly (SiteAxis | undefined)[],
+  pinned: readonly boolean[],
+): readonly (string | undefined)[] => {
+  const first = new Map<string, string>();
+  return sites.map((found, i) => {
+    const serial = pinned[i] ? folded(channels[i]!.serial) : '';
+    if (!found || serial === '') return found?.site;
+    if (!first.has(found.site)) first.set(found.site, serial);
+    return first.get(found.site) === serial ? found.site : `${found.site}\n${serial}`;
+  });
+};
+
 /** The plan as a problem of pools and places. The places are the channels, in their order. */
 export const planProblem = (
   channels: readonly Channel[],
@@ -65,6 +80,8 @@ export const planProblem = (
   const { slots, count } = runsOf(channels, options);
   const poolsOf = types.map((_, sensor) => pools.flatMap((pool, p) => (pool.sensor === sensor ? [p] : [])));
   const known = new Map<ChannelPairs, ReadonlyMap<number, number>>();
+  const pinned = channels.map((channel) => isPinned(channel, options));
+  const siteOf = sitesByPiece(channels, sites, pinned);
   const costsOf = (own: ChannelPairs, only?: number): ReadonlyMap<number, number> => {
     const before = only === undefined ? known.get(own) : undefined;
     if (before) return before;
@@ -92,18 +109,17 @@ export const planProblem = (
       };
     }),
     places: channels.map((channel, i): Place => {
-      const pinned = isPinned(channel, options);
       const keeps = channel.sensor ? stock.sensors.indexOf(channel.sensor) : -1;
       const isResponse = channel.role === undefined || channel.role === 'response';
       const group = isResponse && folded(channel.group) !== '' ? folded(channel.group) : undefined;
       return {
         slots: slots[i]!,
         group,
-        site: sites[i]?.site,
+        site: siteOf[i],
         axis: sites[i]?.axis,
-        unservedCost: (channel.role === 'control' ? weights.control : 0) + (pinned ? weights.kept : 0),
-        isKept: pinned,
-        costs: costsOf(pairs[i]!, pinned ? keeps : undefined),
+        unservedCost: (channel.role === 'control' ? weights.control : 0) + (pinned[i] ? weights.kept : 0),
+        isKept: pinned[i],
+        costs: costsOf(pairs[i]!, pinned[i] ? keeps : undefined),
       };
     }),
   };

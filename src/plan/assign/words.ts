@@ -1,6 +1,7 @@
 import type { InLanguages, Language } from '../../core/language';
 import type { Channel } from '../model';
 import type { Assignment, Missing, Term, Unserved } from './assignment';
+import { lateWords } from './piece-words';
 
 interface AssignWords {
   readonly sensors: (count: number, name: string) => string;
@@ -170,7 +171,8 @@ export const missingWords = (missing: Missing, language: Language = 'en'): strin
 };
 
 /** What is missing, in one sentence or two; empty when nothing is. */
-export const shortageWords = ({ shortage }: Assignment, language: Language = 'en'): readonly string[] => {
+export const shortageWords = (assignment: Assignment, language: Language = 'en'): readonly string[] => {
+  const { shortage } = assignment;
   if (!shortage) return [];
   const words = ASSIGN_WORDS[language];
   const list = (all: readonly Missing[], by: string) => all.map((one) => missingWords(one, language)).join(by);
@@ -178,6 +180,7 @@ export const shortageWords = ({ shortage }: Assignment, language: Language = 'en
     ...(shortage.fewest.length > 0 ? [words.missing(list(shortage.fewest, words.and))] : []),
     ...(shortage.alone.length > 1 ? [words.enough(list(shortage.alone, words.or))] : []),
     ...(shortage.isProven ? [] : [words.notProvenShortage]),
+    ...lateWords(assignment, language),
   ];
 };
 

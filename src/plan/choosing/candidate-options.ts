@@ -1,6 +1,6 @@
 import type { OutputMode } from '../fields';
 import type { Cable, Channel, Input, Mount, SensorType } from '../model';
-import { joinName } from '../from-tables';
+import { joinName } from '../join-name';
 import type { Combination, Part, Stock } from './candidate';
 
 /** Which types and mounts come into question. Nothing given: all. */

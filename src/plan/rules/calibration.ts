@@ -1,4 +1,5 @@
 import type { ChannelCheck } from '../check';
+import { dueOf } from '../pieces';
 import { folded, grouped, sensorName, spelling, type AcrossRows } from './rows';
 import { runDays } from './runs';
 
@@ -6,13 +7,13 @@ import { runDays } from './runs';
 export const calibrationDue = (checks: readonly ChannelCheck[]): readonly AcrossRows[] => {
   const days = runDays(checks);
   const groups = grouped(checks, ({ channel }) => {
-    const due = channel.calibrationDue ?? channel.sensor?.calibrationDue;
+    const due = dueOf(channel);
     return due === undefined ? undefined : [folded(channel.run), folded(sensorName(channel)), due].join('\n');
   });
   return [...groups.values()].flatMap((rows): AcrossRows[] => {
     const channels = rows.map((row) => checks[row]!.channel);
-    const { run, calibrationDue: own, sensor } = channels[0]!;
-    const due = Math.floor((own ?? sensor?.calibrationDue)!);
+    const { run } = channels[0]!;
+    const due = Math.floor(dueOf(channels[0]!)!);
     const { start, end } = days.get(folded(run))!;
     const isBefore = (day: number | undefined): boolean => day !== undefined && due < Math.floor(day);
     if (!isBefore(start) && !isBefore(end)) return [];

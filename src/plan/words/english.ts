@@ -54,6 +54,9 @@ export const english: Lexicon = {
       's n',
       'sn',
       'serial nr',
+      '<sensor> sn',
+      'ser <number>',
+      'manufacturing <number>',
     ],
     'channels.calibrationDue': [
       'calibration due',

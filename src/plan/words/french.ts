@@ -19,7 +19,15 @@ export const french: Lexicon = {
     'channels.runEnd': ['fin passage', 'fin essai', 'date fin'],
     'channels.localAxes': ['axes locaux', 'repère local', 'rotation locale', 'rotation repère'],
     'channels.sensorAxis': ['axe capteur', 'axe <sensor>'],
-    'channels.serial': ['numéro série', 'no série', 'n° série', 'série'],
+    'channels.serial': [
+      'numéro série',
+      'no série',
+      'n série',
+      'num série',
+      'numéro série <sensor>',
+      'sn <sensor>',
+      'série',
+    ],
     'channels.calibrationDue': [
       'étalonnage dû',
       'prochain étalonnage',

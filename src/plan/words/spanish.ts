@@ -19,7 +19,7 @@ export const spanish: Lexicon = {
     'channels.runEnd': ['fin pasada', 'fin ensayo', 'fecha fin'],
     'channels.localAxes': ['ejes locales', 'rotación local', 'sistema local'],
     'channels.sensorAxis': ['eje sensor', 'eje <sensor>'],
-    'channels.serial': ['número serie', 'no serie', 'nº serie'],
+    'channels.serial': ['<number> serie', 'n serie', 'serie <number>'],
     'channels.calibrationDue': [
       'calibración vence',
       'próxima calibración',

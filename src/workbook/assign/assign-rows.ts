@@ -2,6 +2,7 @@ import type { AssignOptions } from '../../plan/assign/options';
 import type { Solver } from '../../plan/assign/solver';
 import { assignChannels } from '../../plan/assign/assign-channels';
 import { isPinned } from '../../plan/assign/plan-problem';
+import { withTestEnd } from '../../plan/assign/test-end';
 import { stockOf } from '../../plan/choosing/candidate';
 import type { Channel } from '../../plan/model';
 import type { JudgedPlan } from '../plan-of';
@@ -19,10 +20,11 @@ export interface ScopedAssignment extends RowAssignment {
 export const assignRows = async (
   { plan, byRow, limits }: JudgedPlan,
   scope: ReadonlySet<number>,
-  { pinned, ...options }: AssignOptions,
+  asked: AssignOptions,
   solver: Solver,
 ): Promise<ScopedAssignment> => {
   const all = [...byRow.keys()];
+  const { pinned, ...options } = withTestEnd([...byRow.values()].map(({ channel }) => channel), asked); // prettier-ignore
   const own = all.filter((row) => scope.has(row));
   const others = all.filter((row) => !scope.has(row) && byRow.get(row)!.channel.sensor !== undefined);
   const channelsOf = (rows: readonly number[]) => rows.map((row) => byRow.get(row)!.channel);

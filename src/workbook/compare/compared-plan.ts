@@ -1,7 +1,7 @@
 import type { Cell } from '../../functions/define';
 import type { ComparedPlan } from '../../plan/compare';
 import type { TableName } from '../../plan/fields';
-import { joinName } from '../../plan/from-tables';
+import { joinName } from '../../plan/join-name';
 import { listRowOf, placeOfRow } from '../channel-lists';
 import type { CellNote } from '../own-note';
 import type { JudgedPlan } from '../plan-of';

@@ -3,6 +3,7 @@ import { settlingTime } from '../../core/frequency/corner';
 import type { ChannelCheck } from '../../plan/check';
 import type { Channel } from '../../plan/model';
 import { inWords } from '../../plan/numbers-in-words';
+import { dueOf } from '../../plan/pieces';
 import { housingsOf } from '../../plan/rules/housings';
 import { groupedBy, type Line, type Section } from './section';
 import { REPORT_WORDS, type ReportWords } from './words';
@@ -103,8 +104,8 @@ export const isoDate = (day: number): string =>
 
 const due = (checks: readonly ChannelCheck[], words: ReportWords): Section => {
   const dated = byName(checks, 'sensor').flatMap(([name, of]) => {
-    const day = of[0]?.channel.sensor?.calibrationDue;
-    return day === undefined ? [] : [{ name, day, count: of.length }];
+    const days = of.flatMap(({ channel }) => dueOf(channel) ?? channel.sensor?.calibrationDue ?? []);
+    return days.length === 0 ? [] : [{ name, day: days.reduce((a, b) => Math.min(a, b)), count: of.length }];
   });
   return {
     key: 'due',

@@ -1,5 +1,5 @@
 import { matchChannels } from '../../plan/compare-match';
-import { joinName } from '../../plan/from-tables';
+import { joinName } from '../../plan/join-name';
 import { TABLES, type TableName } from '../../plan/fields';
 import { NAME_FIELDS, type WorkbookSource } from '../compare/compared-plan';
 import { listsOf } from '../channel-lists';

@@ -1,5 +1,5 @@
 import type { Cell } from '../../functions/define';
-import { joinName } from '../../plan/from-tables';
+import { joinName } from '../../plan/join-name';
 import { isOwnHeading } from '../own-columns';
 import type { SheetContent } from '../port';
 import type { RecognisedTable } from '../tables';

@@ -1,4 +1,4 @@
-import { joinName } from '../../plan/from-tables';
+import { joinName } from '../../plan/join-name';
 import { TITLES } from '../../plan/words/titles';
 import { fieldByKey } from '../../plan/fields';
 import type { AsRead, Change, SheetContent } from '../port';

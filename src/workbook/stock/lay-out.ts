@@ -3,7 +3,8 @@ import type { Language } from '../../core/language';
 import { formatCurve, formatQuantity } from '../../core/text/format';
 import { readQuantity } from '../../core/text/quantity';
 import { fieldsOf, type Field } from '../../plan/fields';
-import { joinName } from '../../plan/from-tables';
+import { joinName } from '../../plan/join-name';
+import { serialsIn } from '../../plan/pieces';
 import type { RowReading } from '../../plan/table-row';
 import { fieldTitle } from '../../plan/words/titles';
 import { curveOf, statedDeviations } from './deviation';
@@ -16,7 +17,13 @@ export interface StockType {
   readonly values: Readonly<Record<string, unknown>>;
   /** What could not be read stays as it was written, so that it is not taken for a blank. */
   readonly asWritten: Readonly<Record<string, string>>;
-  readonly serials: readonly string[];
+  /** Those with a serial number; `quantity` counts these and all others. */
+  readonly pieces: readonly StockPiece[];
+}
+/** A piece with what is its own: the values of its certificate. */
+export interface StockPiece {
+  readonly serial: string;
+  readonly values: Readonly<Record<string, unknown>>;
 }
 export interface LaidOutStock {
   readonly types: readonly StockType[];
@@ -26,9 +33,12 @@ export interface LaidOutStock {
 /** Common practice, no source: as the plan layer takes a blank. */
 const USUAL_CALIBRATION = 23;
 
-interface Piece {
+/** What a certificate says of each piece. */
+const OWN_KEYS = ['calibrationDue', 'sensitivity', 'chargeSensitivity'];
+
+interface Row {
   readonly name: string;
-  readonly serial?: string;
+  readonly serials: readonly string[];
   readonly values: Record<string, unknown>;
   readonly asWritten: Record<string, string>;
 }
@@ -44,18 +54,18 @@ class Layout {
     this.words = STOCK_WORDS[language];
   }
 
-  pieces(): Piece[] {
+  rows(): Row[] {
     const rows = rowsOf(this.source);
     return rows.flatMap((row) => {
       const name = row.values['sensor'] as string | undefined;
-      if (name !== undefined) return [this.piece(name, row)];
+      if (name !== undefined) return [this.rowOf(name, row)];
       this.notices.add(this.words.noName(row.at));
       return [];
     });
   }
 
-  private piece(name: string, { at, values: read, unread }: RowReading): Piece {
-    const { cells, serials, temperatures, table } = this.source;
+  private rowOf(name: string, { at, values: read, unread }: RowReading): Row {
+    const { cells, temperatures, table } = this.source;
     const row = at - 1;
     const values: Record<string, unknown> = { ...read };
     const asWritten: Record<string, string> = {};
@@ -67,13 +77,7 @@ class Layout {
     const curve = curveOf(temperatures, cells, row);
     if (curve) values['deviation'] = curve;
     this.takeVolts(name, row, values);
-    const serial = serials === undefined ? null : cells.at(row, serials);
-    return {
-      name,
-      values,
-      asWritten,
-      ...(serial !== null && typeof serial !== 'object' && { serial: String(serial) }),
-    };
+    return { name, values, asWritten, serials: serialsIn(read['serial'] as string | undefined) };
   }
 
   /** "±5 % at 50 °C" in a column of deviations or coefficients. */
@@ -108,17 +112,17 @@ class Layout {
     this.notices.add(this.words.volts(name));
   }
 
-  types(pieces: readonly Piece[]): StockType[] {
-    const groups = new Map<string, Piece[]>();
-    for (const piece of pieces) {
-      const key = joinName(piece.name);
-      groups.set(key, [...(groups.get(key) ?? []), piece]);
+  types(rows: readonly Row[]): StockType[] {
+    const groups = new Map<string, Row[]>();
+    for (const row of rows) {
+      const key = joinName(row.name);
+      groups.set(key, [...(groups.get(key) ?? []), row]);
     }
-    if (groups.size < pieces.length) this.notices.add(this.words.pieces(groups.size, pieces.length));
+    if (groups.size < rows.length) this.notices.add(this.words.pieces(groups.size, rows.length));
     return [...groups.values()].map((own) => this.typeOf(own));
   }
 
-  private typeOf(all: readonly Piece[]): StockType {
+  private typeOf(all: readonly Row[]): StockType {
     const own = this.once(all);
     const { name } = own[0]!;
     const values: Record<string, unknown> = {};
@@ -127,31 +131,32 @@ class Layout {
       const { key } = field;
       const given = own.flatMap((piece) => (piece.values[key] === undefined ? [] : [piece.values[key]]));
       const unread = own.find((piece) => piece.asWritten[key] !== undefined)?.asWritten[key];
-      if (key === 'quantity' || key === 'sensor') continue;
+      if (key === 'quantity' || key === 'sensor' || key === 'serial') continue;
       if (key === 'calibrationDue' && given.length > 0) values[key] = Math.min(...(given as number[]));
       else if (given.length > 0) values[key] = given[0];
       else if (unread !== undefined) asWritten[key] = unread;
       if (key !== 'calibrationDue' && key !== 'description') this.tellDifferences(name, field, given);
     }
-    const serials = own.flatMap(({ serial }) => serial ?? []);
-    const counts = own.flatMap(({ values: held }) =>
-      held['quantity'] === undefined ? [] : [held['quantity'] as number],
-    );
-    if (counts.length > 0) values['quantity'] = counts.reduce((sum, count) => sum + count, 0);
-    else if (serials.length > 0 || own.length > 1) values['quantity'] = own.length;
-    if (own.length > 1 && serials.length === 0 && counts.length === 0)
-      this.notices.add(this.words.rowsAsPieces(name, own.length));
-    return { name, values, asWritten, serials };
+    const pieces = own.flatMap(({ serials, values: held }) => serials.map((serial) => ({ serial, values: Object.fromEntries(OWN_KEYS.map((key) => [key, held[key]])) }))); // prettier-ignore
+    const counts = own.map(({ serials, values: held }) => (held['quantity'] as number | undefined) ?? serials.length);
+    const isCounted = own.some(({ serials, values: held }) => held['quantity'] !== undefined || serials.length > 0);
+    const sum = counts.reduce((total, count) => total + count, 0);
+    if (isCounted || own.length > 1) values['quantity'] = isCounted ? Math.max(sum, pieces.length) : own.length;
+    if (own.length > 1 && !isCounted) this.notices.add(this.words.rowsAsPieces(name, own.length));
+    return { name, values, asWritten, pieces };
   }
 
   /** A piece that stands in the list twice is one piece. */
-  private once(pieces: readonly Piece[]): readonly Piece[] {
+  private once(rows: readonly Row[]): readonly Row[] {
     const seen = new Set<string>();
-    return pieces.filter(({ serial }) => {
-      const key = serial && joinName(serial);
-      if (!key) return true;
+    const isNew = (serial: string): boolean => {
+      const key = joinName(serial);
       if (seen.has(key)) this.notices.add(this.words.twice(serial));
-      return !seen.has(key) && seen.add(key);
+      return !seen.has(key) && seen.add(key).has(key);
+    };
+    return rows.flatMap((row) => {
+      const serials = row.serials.filter(isNew);
+      return row.serials.length > 0 && serials.length === 0 ? [] : [{ ...row, serials }];
     });
   }
 
@@ -175,7 +180,7 @@ const shown = ({ unit, xUnit }: Field, value: unknown): string => {
 /** Sensor types with quantities, from a list of types or of single pieces, upright or turned. */
 export const layOutStock = (source: StockSource, language: Language = 'en'): LaidOutStock => {
   const layout = new Layout(source, language);
-  const types = layout.types(layout.pieces());
+  const types = layout.types(layout.rows());
   const { words } = layout;
   return {
     types,

@@ -17,8 +17,24 @@ export const STOCK_HEADER = 3;
 
 const DIGITS = 12;
 
-const cellOf = ({ key, kind, unit = '1', xUnit = '1' }: Field, { name, values, asWritten }: StockType) => {
+/** A line of the sheet: a piece, those of a type that have no number, or a type. */
+interface Line extends Pick<StockType, 'name' | 'values' | 'asWritten'> {
+  readonly serial?: string;
+}
+
+/** With serial numbers one line per piece, the properties in each; else one per type. */
+const linesOf = ({ name, values, asWritten, pieces }: StockType): readonly Line[] => {
+  if (pieces.length === 0) return [{ name, values, asWritten }];
+  const left = ((values['quantity'] as number | undefined) ?? 0) - pieces.length;
+  return [
+    ...pieces.map((piece) => ({ name, asWritten, serial: piece.serial, values: { ...values, ...piece.values, quantity: undefined } })), // prettier-ignore
+    ...(left > 0 ? [{ name, asWritten, values: { ...values, quantity: left } }] : []),
+  ];
+};
+
+const cellOf = ({ key, kind, unit = '1', xUnit = '1' }: Field, { name, values, asWritten, serial }: Line) => {
   if (key === 'sensor') return inert(name);
+  if (key === 'serial') return serial === undefined ? null : inert(serial);
   const value = values[key];
   if (value === undefined) return asWritten[key] === undefined ? null : inert(asWritten[key]);
   if (kind === 'date') return value as number;
@@ -29,24 +45,21 @@ const cellOf = ({ key, kind, unit = '1', xUnit = '1' }: Field, { name, values, a
 /** A text with which a formula would begin cannot be expressed as a constant. */
 const inert = (text: string): string => text.replace(/^[=]+/, '');
 
-/** The laid out list as a sheet: a title, how it came about, headings with units, one row per type. */
+/** The laid out list as a sheet: a title, how it came about, headings with units, one row per type or piece. */
 export const stockCells = (stock: LaidOutStock, from: string, language: Language) => {
   const words = STOCK_WORDS[language];
+  const lines = stock.types.flatMap(linesOf);
   const isHeld = ({ key }: Field) =>
-    key === 'sensor' || stock.types.some(({ values, asWritten }) => (values[key] ?? asWritten[key]) !== undefined);
+    key === 'sensor' ||
+    lines.some(({ values, asWritten, serial }) => (key === 'serial' ? serial : (values[key] ?? asWritten[key])) !== undefined); // prettier-ignore
   const fields = fieldsOf('sensors').filter(isHeld);
-  const withSerials = stock.types.some(({ serials }) => serials.length > 0);
-  const width = fields.length + (withSerials ? 1 : 0);
-  const padded = (text: string | null) => [text, ...Array.from({ length: width - 1 }, () => null)];
+  const padded = (text: string | null) => [text, ...Array.from({ length: fields.length - 1 }, () => null)];
   const cells: (string | number | null)[][] = [
     padded(words.title(from)),
     padded(words.how),
     padded(null),
-    [...fields.map(headingOf), ...(withSerials ? [words.serials] : [])],
-    ...stock.types.map((type) => [
-      ...fields.map((field) => cellOf(field, type)),
-      ...(withSerials ? [inert(type.serials.join(', ')) || null] : []),
-    ]),
+    fields.map(headingOf),
+    ...lines.map((line) => fields.map((field) => cellOf(field, line))),
   ];
   return { cells, fields };
 };
@@ -81,7 +94,7 @@ export const stockChanges = (
           {
             kind: 'look',
             sheet,
-            range: { row: STOCK_HEADER + 1, column: due, rows: stock.types.length, columns: 1 },
+            range: { row: STOCK_HEADER + 1, column: due, rows: cells.length - STOCK_HEADER - 1, columns: 1 },
             look: { numberFormat: 'yyyy-mm-dd' },
           } as const,
         ]),

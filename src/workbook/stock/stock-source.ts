@@ -14,7 +14,6 @@ export interface StockSource {
   readonly cells: SheetCells;
   /** Properties stand in rows, one type per column. */
   readonly isTurned: boolean;
-  readonly serials?: number;
   readonly temperatures: readonly TemperatureColumn[];
   /** Full scale as the output voltage at full scale. */
   readonly fullScaleVolts?: { readonly column: number; readonly unitText: string };
@@ -27,8 +26,6 @@ const columnIn = (
 ): number | undefined => [...headings].find(([column, heading]) => !taken.has(column) && is(heading))?.[0];
 
 const SURE = 0.8;
-export const isSerial = (heading: string): boolean =>
-  (matchHeadings('channels', [heading]).columns.get('serial')?.confidence ?? 0) >= SURE;
 
 /** "Full scale output" is the full scale, told at the output. */
 const OUTPUT_WORDS = new Set(['output', 'voltage', 'ausgang', 'ausgangsspannung', 'spannung', 'sortie', 'tension']);
@@ -54,7 +51,6 @@ const sourceOf = (table: RecognisedTable, sheet: SheetToRead, isTurned: boolean)
     table: { ...table, columns },
     cells: new SheetCells(sheet.content),
     isTurned,
-    serials: columnIn(table.headings, taken, isSerial),
     temperatures,
     ...(volts !== undefined && {
       fullScaleVolts: { column: volts, unitText: voltsIn(table.headings.get(volts) ?? '') ?? 'V' },

@@ -3,7 +3,6 @@ import type { InLanguages } from '../../core/language';
 export interface StockWords {
   readonly title: (from: string) => string;
   readonly how: string;
-  readonly serials: string;
   readonly none: (from: string) => string;
   readonly yours: (sheet: string) => string;
   readonly noName: (row: number) => string;
@@ -21,7 +20,6 @@ export const STOCK_WORDS: InLanguages<StockWords> = {
   en: {
     title: (from) => `Sensor list, laid out from ${from}`,
     how: 'Made anew from its source each time: correct the source, not this sheet. Formulas look sensors up here.',
-    serials: 'Serial numbers',
     yours: (sheet) =>
       `A sheet of yours is named “${sheet}”: rename it, and lay the list out again. Nothing was written.`,
     none: (from) =>
@@ -40,7 +38,6 @@ export const STOCK_WORDS: InLanguages<StockWords> = {
   de: {
     title: (from) => `Aufnehmerliste, übernommen aus ${from}`,
     how: 'Wird jedes Mal neu aus der Quelle erzeugt: dort berichtigen, nicht hier. Die Formeln schlagen hier nach.',
-    serials: 'Seriennummern',
     yours: (sheet) =>
       `Ein Blatt von Ihnen heißt „${sheet}“: umbenennen und die Liste noch einmal übernehmen. Nichts wurde geschrieben.`,
     none: (from) =>
@@ -60,7 +57,6 @@ export const STOCK_WORDS: InLanguages<StockWords> = {
   fr: {
     title: (from) => `Liste des capteurs, reprise de ${from}`,
     how: 'Refaite à chaque fois d’après sa source : corriger la source, pas cette feuille. Les formules cherchent ici.',
-    serials: 'Numéros de série',
     yours: (sheet) =>
       `Une feuille à vous s’appelle « ${sheet} » : la renommer, puis reprendre la liste. Rien n’a été écrit.`,
     none: (from) =>

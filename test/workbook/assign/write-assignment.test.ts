@@ -46,13 +46,16 @@ describe('assigning to some rows of a list', () => {
 
 describe('writing an assignment', () => {
   it('writes parts over what a row names only where they were free to change', async () => {
-    const { judged } = await openDemo();
+    const { tables, contentOf, judged } = await openDemo();
     const found = await assignPlan(
       judged,
       { allowWarn: true, shortage: false, free: ['input'], weights: { mixing: 0 } },
       nodeSolver,
     );
-    const edits = assignmentEdits(found, ['mount', 'cable', 'input'], ['input']);
+    const edits = assignmentEdits({ tables, contentOf }, found, {
+      parts: ['mount', 'cable', 'input'],
+      free: ['input'],
+    });
     const over = edits.filter(({ row, key }) => key !== 'sensor' && judged.byRow.get(row)!.channel.named?.[key as 'input'] !== undefined); // prettier-ignore
     expect(over.length).toBeGreaterThan(0);
     expect(new Set(over.map(({ key }) => key))).toEqual(new Set(['input']));
@@ -85,6 +88,10 @@ describe('writing an assignment', () => {
     expect(rows.size).toBe(written);
     for (const { channel } of assignment.unserved) expect(rows.has(assignment.rows[channel]!)).toBe(false);
     for (const id of pinned) expect(rows.has(assignment.rows[assignment.channels.findIndex((c) => c.id === id)]!)).toBe(false); // prettier-ignore
-    expect(assignmentEdits(assignment, ['mount']).every(({ key }) => key === 'sensor' || key === 'mount')).toBe(true);
+    expect(
+      assignmentEdits({ tables, contentOf }, assignment, { parts: ['mount'] }).every(
+        ({ key }) => key === 'sensor' || key === 'mount',
+      ),
+    ).toBe(true);
   });
 });

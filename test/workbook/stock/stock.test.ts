@@ -76,8 +76,13 @@ describe('sensor lists as stores keep them', () => {
     expect(stockIn('by-type-metric').notices).toEqual([]);
   });
 
-  it('keeps the serial numbers of a type in one cell', () => {
-    expect(stockIn('by-serial').types[0]!.serials).toEqual(['SN107', 'SN114', 'SN121']);
+  it('keeps each piece of a list with one row per serial number, with its own certificate', () => {
+    const { pieces } = stockIn('by-serial').types[0]!;
+    expect(pieces.map(({ serial }) => serial)).toEqual(['SN107', 'SN114', 'SN121']);
+    const { plan } = readBack('by-serial');
+    const [first] = plan.sensors.values();
+    expect(first!.pieces!.map(({ serial }) => serial)).toEqual(['SN107', 'SN114', 'SN121']);
+    expect(first!.quantity).toBe(3);
   });
 });
 

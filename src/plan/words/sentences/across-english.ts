@@ -39,6 +39,8 @@ export const ENGLISH_TOGETHER: RowsTogether = {
       axes === undefined ? 'it is one housing' : `it is one housing with ${axes === 1 ? '1 axis' : `${axes} axes`}`;
     return `${rows}: ${room}${verdict === 'WARN' ? `; ${MEANT}` : ''}.`;
   },
+  'piece of another type': ({ serial, type, listed, channels }) =>
+    `${channels.length === 1 ? 'Channel' : 'Channels'} ${channels.join(', ')}: planned with ${type}, but serial number ${serial} is a ${listed} in the sensor list: correct the type or the number.`,
   'overlapping runs': ({ sensor, runs, number, from, verdict }) =>
     verdict === 'WARN'
       ? `Sensor ${sensor} is used in ${runs[0] || 'the rows without a run'} and ${runs[1]}, which meet on ${dateText(from)}: leave time to move it.`

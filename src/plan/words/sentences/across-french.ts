@@ -40,6 +40,8 @@ export const FRENCH_TOGETHER: RowsTogether = {
       axes === undefined ? 'c’est un seul boîtier' : `c’est un seul boîtier à ${axes === 1 ? '1 axe' : `${axes} axes`}`;
     return `${rows} : ${room}${verdict === 'WARN' ? ` ; ${MEANT}` : ''}.`;
   },
+  'piece of another type': ({ serial, type, listed, channels }) =>
+    `${channels.length === 1 ? 'Voie' : 'Voies'} ${channels.join(', ')} avec ${type} : le numéro de série ${serial} est celui d’un ${listed} dans la liste des capteurs : corriger le type ou le numéro.`,
   'overlapping runs': ({ sensor, runs, number, from, verdict }) =>
     verdict === 'WARN'
       ? `Le capteur ${sensor} sert dans ${runs[0] || withoutRun} et ${runs[1]}, qui se touchent le ${dateText(from)} : prévoir le temps de le déplacer.`

@@ -41,6 +41,8 @@ export const GERMAN_TOGETHER: RowsTogether = {
       axes === undefined ? 'er ist ein Gehäuse' : `er ist ein Gehäuse mit ${axes === 1 ? '1 Achse' : `${axes} Achsen`}`;
     return `${rows}: ${room}${verdict === 'WARN' ? `; ${MEANT}` : ''}.`;
   },
+  'piece of another type': ({ serial, type, listed, channels }) =>
+    `${channels.length === 1 ? 'Kanal' : 'Kanäle'} ${channels.join(', ')}: geplant mit ${type}, die Seriennummer ${serial} gehört in der Aufnehmerliste aber zu ${listed}: Typ oder Nummer berichtigen.`,
   'overlapping runs': ({ sensor, runs, number, from, verdict }) =>
     verdict === 'WARN'
       ? `Aufnehmer ${sensor} ist in ${runs[0] || withoutRun} und ${runs[1]} vorgesehen, die sich am ${dateText(from)} treffen: Zeit zum Umsetzen lassen.`
