@@ -1,7 +1,7 @@
 import { LANGUAGES } from '../../core/language';
 import { VERDICTS } from '../../core/verdict';
 import { isCellError, type Cell } from '../../functions/define';
-import { joinName } from '../../plan/from-tables';
+import { joinName } from '../../plan/join-name';
 import { isOwnHeading } from '../own-columns';
 import type { CellNote } from '../own-note';
 import type { Place } from '../plan-view';
