@@ -31,12 +31,15 @@ describe('the copy for a customer in the pane', () => {
     expect(await remarks.isChecked()).toBe(false);
     await remarks.check();
     await bench.page.selectOption('[data-key="share-language"]', 'de');
+    await press('share-said');
+    await bench.page.fill('[data-key="share-revision"]', 'R-417');
+    await bench.page.fill('[data-key="share-checked"]', '=B. Prüfer & Co');
     await picture('chosen');
     const [file] = await Promise.all([bench.page.waitForEvent('download'), press('make-share')]);
     expect(file.suggestedFilename()).toBe('Demo plan - für den Kunden.xlsx');
     const parts = Object.values(unzipSync(readFileSync(await file.path()))).map((bytes) => strFromU8(bytes));
     const holds = (text: string): boolean => parts.some((part) => part.includes(text));
-    expect(['Kanalurteil', 'Kanal W001: FAIL', 'Prüfübersicht', 'Ce-10 mini'].filter(holds)).toHaveLength(4);
+    expect(['Kanalurteil', 'Kanal W001: FAIL', 'Prüfübersicht', 'Ce-10 mini', 'Revision R-417', '=B. Prüfer &amp; Co'].filter(holds)).toHaveLength(6); // prettier-ignore
     expect(['first idea: one sensor', '_xldudf', 'Channel verdict'].filter(holds)).toEqual([]);
     await bench.page.waitForSelector('[data-key="share-file"]');
     await picture('made');

@@ -85,6 +85,15 @@ describe('channelwright share', () => {
     expect(holding(parts, 'Author 1')).not.toEqual([]);
   });
 
+  it('tells which notes of the user go with the copy, and leaves them out where that is asked', async () => {
+    const { error, parts } = await proposed();
+    expect(error).toContain('Notes of yours go with the copy: Sensors!B2.');
+    expect(holding(parts, 'the &lt;b&gt;clip')).toEqual([expect.stringMatching(/comments/)]);
+    const without = await share(PRIVATE, 'no-notes.xlsx', '--leave-out', 'proposed', '--drop-notes');
+    expect(without.error).not.toContain('Notes of yours');
+    expect([holding(without.parts, 'clip'), holding(without.parts, 'Channel W001: FAIL')]).toEqual([[], [expect.stringMatching(/comments/)]]); // prettier-ignore
+  });
+
   it('keeps formulas of the user, but those over left-out cells as the values they had', async () => {
     const { target } = await proposed();
     const { values, formulas } = sheetsOf(target).readSheet('Totals');

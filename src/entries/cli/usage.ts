@@ -46,6 +46,7 @@ export const USAGE = `channelwright: plan vibration measurement channels and pro
       --leave-out NAME           leave this out (may be given again): SHEET, SHEET!HEADING, HEADING, or "proposed"
       --language LANG            of headings, reasons, notes and overview; --paper A4, A3 or Letter where none is set
       --values                   your formulas become values as well; --protect: lock sheets against accidents
+      --drop-notes               leave out notes of yours on cells
       --keep-links, --keep-people   keep links to other files and data; names of authors
       --title, --subject, --revision, --date, --prepared, --checked TEXT   properties and head of the overview
   channelwright take-back PLAN RETURNED   list what a copy that came back has otherwise than the plan, cell by cell

@@ -1,6 +1,6 @@
 import type { Language } from '../../core/language';
 import { HostProblem, type SheetInfo, type Spreadsheet } from '../../workbook/port';
-import { SHARE_DEFAULTS, type ShareChoices } from '../../workbook/share/choices';
+import { SHARE_DEFAULTS, type DocumentProperties, type ShareChoices } from '../../workbook/share/choices';
 import { headedColumns, shareProposals } from '../../workbook/share/proposals';
 import type { PlanSession } from '../../workbook/session';
 import { forgetFile, saveFile, type OfferedFile } from '../papers/offered-file';
@@ -52,6 +52,11 @@ export class ShareState {
     this.changed();
   }
 
+  /** What is said of the copy; a blank leaves it to the plan. */
+  say(what: keyof DocumentProperties, text: string): void {
+    this.choices = { ...this.choices, properties: { ...this.choices.properties, [what]: text.trim() || undefined } };
+  }
+
   leave(key: string, isLeft: boolean): void {
     if (isLeft) this.leftOut.add(key);
     else this.leftOut.delete(key);
@@ -64,6 +69,7 @@ export class ShareState {
     this.file = undefined;
     this.told = [];
     this.leftOut.clear();
+    this.choices = { ...this.choices, properties: {} };
     void this.findSheets();
   }
 

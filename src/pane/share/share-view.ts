@@ -40,6 +40,33 @@ const leavingsView = (state: ShareState): readonly HTMLElement[] => {
   ];
 };
 
+const SAID = ['title', 'revision', 'date', 'prepared', 'checked'] as const;
+
+/** Head of the overview and properties of the file; what is left blank is taken from the notes of the plan. */
+const saidView = (state: ShareState): HTMLElement =>
+  make(
+    'details',
+    { class: 'cw-paper', open: Object.values(state.choices.properties).some(Boolean) },
+    make('summary', { 'data-key': 'share-said' }, state.words.saidTitle),
+    make(
+      'div',
+      { class: 'cw-choices' },
+      ...SAID.map((key) =>
+        make(
+          'label',
+          {},
+          make('span', { class: 'quiet' }, state.words.said[key]),
+          make('input', {
+            type: key === 'date' ? 'date' : 'text',
+            'data-key': `share-${key}`,
+            value: state.choices.properties[key],
+            onchange: (event) => state.say(key, (event.target as HTMLInputElement).value),
+          }),
+        ),
+      ),
+    ),
+  );
+
 /** The copy for a customer: check boxes, language, paper, and the file when it was made. */
 export const shareView = (state: ShareState, hasPlan: boolean): readonly HTMLElement[] => {
   const { words, choices, file, told, surroundings } = state;
@@ -53,10 +80,12 @@ export const shareView = (state: ShareState, hasPlan: boolean): readonly HTMLEle
       choice('share-language', words.language, languages, choices.language, (language) => state.set({ language })),
       choice('share-paper', words.paper, papers, choices.paper, (paper) => state.set({ paper })),
     ),
+    saidView(state),
     make('div', { class: 'cw-paper' }, ...(hasPlan ? leavingsView(state) : [])),
     make(
       'div',
       { class: 'cw-paper' },
+      tick('share-notes', words.dropNotes, '', choices.dropNotes, (dropNotes) => state.set({ dropNotes })),
       tick('share-values', words.values, '', choices.freezeAll, (freezeAll) => state.set({ freezeAll })),
       tick('share-links', words.keepLinks, '', !choices.dropLinks, (on) => state.set({ dropLinks: !on })),
       tick('share-people', words.keepPeople, '', choices.keepPeople, (keepPeople) => state.set({ keepPeople })),

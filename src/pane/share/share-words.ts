@@ -10,6 +10,9 @@ export interface ShareWords {
   readonly all: string;
   readonly sheet: (name: string) => string;
   readonly why: Readonly<Record<ShareProposals['sheets'][number]['why'], string>>;
+  readonly saidTitle: string;
+  readonly said: Readonly<Record<'title' | 'revision' | 'date' | 'prepared' | 'checked', string>>;
+  readonly dropNotes: string;
   readonly language: string;
   readonly paper: string;
   readonly values: string;
@@ -34,6 +37,9 @@ export const SHARE_WORDS: InLanguages<ShareWords> = {
     all: 'Every other column and sheet',
     sheet: (name) => `Sheet ${name}`,
     why: { price: 'price', serial: 'serial number', remark: 'remark', supplier: 'supplier', internal: 'internal', hidden: 'hidden' }, // prettier-ignore
+    saidTitle: 'Title, revision and names',
+    said: { title: 'Title', revision: 'Revision', date: 'Date', prepared: 'Prepared by', checked: 'Checked by' },
+    dropNotes: 'Leave out your notes on cells',
     language: 'Language of the copy',
     paper: 'Paper, if unset',
     values: 'Your formulas as values too',
@@ -56,6 +62,9 @@ export const SHARE_WORDS: InLanguages<ShareWords> = {
     all: 'Alle anderen Spalten und Blätter',
     sheet: (name) => `Blatt ${name}`,
     why: { price: 'Preis', serial: 'Seriennummer', remark: 'Bemerkung', supplier: 'Lieferant', internal: 'intern', hidden: 'ausgeblendet' }, // prettier-ignore
+    saidTitle: 'Titel, Revision und Namen',
+    said: { title: 'Titel', revision: 'Revision', date: 'Datum', prepared: 'Erstellt von', checked: 'Geprüft von' },
+    dropNotes: 'Ihre Notizen an Zellen weglassen',
     language: 'Sprache der Kopie',
     paper: 'Papier, falls offen',
     values: 'Auch Ihre Formeln als Werte',
@@ -78,6 +87,9 @@ export const SHARE_WORDS: InLanguages<ShareWords> = {
     all: 'Toutes les autres colonnes et feuilles',
     sheet: (name) => `Feuille ${name}`,
     why: { price: 'prix', serial: 'numéro de série', remark: 'remarque', supplier: 'fournisseur', internal: 'interne', hidden: 'masquée' }, // prettier-ignore
+    saidTitle: 'Titre, révision et noms',
+    said: { title: 'Titre', revision: 'Révision', date: 'Date', prepared: 'Établi par', checked: 'Vérifié par' },
+    dropNotes: 'Omettre vos notes de cellules',
     language: 'Langue de la copie',
     paper: 'Papier, à défaut',
     values: 'Vos formules en valeurs aussi',

@@ -22,6 +22,8 @@ export interface ShareChoices {
   readonly dropMacros: boolean;
   /** Links to other workbooks and connections to data. */
   readonly dropLinks: boolean;
+  /** Notes of the user on cells go. */
+  readonly dropNotes: boolean;
   /** Names of people stay: who made and changed the file, who wrote a note. */
   readonly keepPeople: boolean;
   /** A lock without password against accidents. */
@@ -46,6 +48,7 @@ export const SHARE_DEFAULTS: ShareChoices = {
   freezeAll: false,
   dropMacros: true,
   dropLinks: true,
+  dropNotes: false,
   keepPeople: false,
   protect: false,
   properties: {},

@@ -1,3 +1,4 @@
+import { cellAddress } from '../../../workbook/address';
 import type { ShareChoices } from '../../../workbook/share/choices';
 import { COPY_WORDS, listedPlaces, type ToldWords } from '../../../workbook/share/told-words';
 import type { FormulaNames } from '../formula-names';
@@ -9,6 +10,7 @@ import { LeftOut } from './left-out';
 import type { CopiedList } from './copy-request';
 import { dropMetadata, hasCubes } from './metadata-pass';
 import { dropNotes, hidePeople } from './note-pass';
+import { notesOn } from '../notes-read';
 import { cutLinks, cutMacros, isMacroSheet, outsideOf } from './outside';
 import { passCharts, passPivots } from './picture-pass';
 import { passSections } from './sheet-pass';
@@ -31,6 +33,7 @@ export const cleanCopy = (pkg: Package, workbook: string, cleaning: Cleaning): s
   const before = readWorkbookPart(pkg, workbook);
   const leftOut = leftOutOf(pkg, workbook, cleaning);
   const frozen: string[] = [];
+  const noted: string[] = [];
   let rules = 0;
   const pivots = passPivots(pkg, workbook, before.sheets, leftOut, choices.dropLinks);
   for (const sheet of before.sheets) {
@@ -43,7 +46,8 @@ export const cleanCopy = (pkg: Package, workbook: string, cleaning: Cleaning): s
     frozen.push(...cells.frozen);
     const hidden = leftOut.columnsOf(sheet.name).filter((column) => !working.includes(column));
     rules += passSections(pkg, sheet, leftOut, hidden).rules;
-    dropNotes(pkg, sheet, (column) => leftOut.hasColumn(sheet.name, column));
+    dropNotes(pkg, sheet, (column) => choices.dropNotes || leftOut.hasColumn(sheet.name, column));
+    noted.push(...notesOn(pkg, sheet.part).map(({ row, column }) => `${sheet.name}!${cellAddress(row, column)}`));
   }
   const outside = outsideOf(pkg, workbook);
   const isGone = (sheet: string, id: string | undefined): boolean =>
@@ -69,6 +73,7 @@ export const cleanCopy = (pkg: Package, workbook: string, cleaning: Cleaning): s
     ...(outside.connections ? [choices.dropLinks ? words.connectionsCut : words.connectionsKept] : []),
     ...(hasData ? [words.cubes] : []),
     ...(outside.macros ? [choices.dropMacros ? words.macrosCut : words.macrosKept] : []),
+    ...(noted.length > 0 ? [words.notesStay(listedPlaces(noted, words))] : []),
     ...(people > 0 ? [words.people(people)] : []),
   ];
 };
