@@ -136,4 +136,31 @@ export const describeAddedSheets = ({ bench, original, openFile, takeDownload, m
       expect(Object.keys(parts).sort()).toEqual(Object.keys(unzipSync(saved.bytes)).sort());
     }, 120_000);
   });
+
+  describe('a sheet of the file that was renamed here', () => {
+    it('has its new name in the copy, and all that refers to it follows', async () => {
+      await openFile('plan.xlsx', original());
+      await bench().check();
+      await bench().page.evaluate(() => {
+        const { grid } = window.channelwright as unknown as { grid: FUniver };
+        grid.getActiveWorkbook()!.getSheetByName('Channels')!.setName('Channel list');
+        grid.getActiveWorkbook()!.getSheetByName('Sensors')!.setName("Jo's sensors");
+      });
+      await bench().page.waitForTimeout(500);
+      const { bytes } = await takeDownload(() => bench().page.click('#save'));
+      expect(await message()).toContain('no cells of yours changed');
+      const [before, after] = [unzipSync(original()), unzipSync(bytes)];
+      expect(Object.keys(after).sort()).toEqual(Object.keys(before).sort());
+      const part = (name: string) => text(after[name]).replaceAll('&apos;', "'");
+      expect(part('xl/workbook.xml')).toContain("'Channel list'!$E$2");
+      expect(part('xl/worksheets/sheet1.xml')).toContain("<formula1>'Jo''s sensors'!$A$2:$A$6</formula1>");
+      expect(part('xl/charts/chart1.xml')).toContain("'Channel list'!");
+      expect(read(bytes, 'Totals').formulas[1]![1]).toBe("='Channel list'!E2*2");
+      expect(read(bytes, 'Totals').values).toEqual(read(original(), 'Totals').values.map((line, r) => line.map((cell, c) => cell ?? read(bytes, 'Totals').values[r]![c]))); // prettier-ignore
+      for (const name of Object.keys(after).filter((each) => /^xl\/(worksheets|charts|workbook)/.test(each)))
+        expect([name, /\b(Channels|Sensors)'?!/.exec(part(name))?.[0]]).toEqual([name, undefined]);
+      await openFile('plan (planned).xlsx', bytes);
+      await bench().page.waitForSelector('.cw-counts');
+    }, 120_000);
+  });
 };

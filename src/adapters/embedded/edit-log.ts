@@ -115,7 +115,6 @@ export class EditLog {
     for (const { id, name, merges } of this.sheets) {
       const same = now.find((sheet) => sheet.id === id);
       if (!same) said.add(`The sheet “${name}” was removed.`);
-      else if (same.name !== name) said.add(`The sheet “${name}” was renamed to “${same.name}”.`);
       if (this.mergesMoved && same && same.merges !== merges) said.add(`Merged cells changed on “${same.name}”.`);
     }
     return [...said];
@@ -124,6 +123,17 @@ export class EditLog {
   /** Names of the sheets that the file does not have. */
   added(): readonly string[] {
     return this.present().flatMap(({ id, name }) => (this.wasOpened(id) ? [] : [name]));
+  }
+
+  /** Present names of sheets by those that the file has, where they differ. */
+  renamed(): ReadonlyMap<string, string> {
+    const now = new Map(this.present().map(({ id, name }) => [id, name]));
+    return new Map(
+      this.sheets.flatMap(({ id, name }) => {
+        const present = now.get(id);
+        return present === undefined || present === name ? [] : [[name, present] as const];
+      }),
+    );
   }
 
   private wasOpened(id: string): boolean {

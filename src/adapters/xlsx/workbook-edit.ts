@@ -21,10 +21,14 @@ const BEHIND_CALCULATION =
 
 const mainSpace = (book: WorkbookPart): string => (book.relationSpace === STRICT ? MAIN_STRICT : MAIN);
 
-/** Adds an empty worksheet behind all others, so that names bound to a sheet by its number stay right. */
-export function addSheet(pkg: Package, book: WorkbookPart, name: string, isHidden = false): void {
+export function checkSheetName(name: string): void {
   if (name === '' || name.length > SHEET_NAME || /[[\]:*?/\\]|^'|'$/.test(name))
     refuse('unsupported', `A sheet cannot be named "${name.slice(0, 60)}".`);
+}
+
+/** Adds an empty worksheet behind all others, so that names bound to a sheet by its number stay right. */
+export function addSheet(pkg: Package, book: WorkbookPart, name: string, isHidden = false): void {
+  checkSheetName(name);
   if (book.protectedStructure)
     refuse('protected', `The structure of the workbook is protected, so the sheet ${name} cannot be added.`);
   if (book.allSheetNames.some((other) => other.toLowerCase() === name.toLowerCase()))

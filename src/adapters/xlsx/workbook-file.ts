@@ -19,6 +19,7 @@ import { fitRows } from './fit-rows';
 import { putDrawings } from './chart-parts';
 import { addFramedSheet, readingFrame } from './sheet-frame';
 import { arrangeSheets } from './sheet-order';
+import { renameSheets } from './sheet-rename';
 import { spillMetadata } from './spill-metadata';
 import { planChanges, type SheetPlan } from './sheet-plan';
 import { Styles } from './styles';
@@ -101,6 +102,18 @@ export class WorkbookFile {
     const isChanged = this.pkg.atomically(() => arrangeSheets(this.pkg, this.part, names));
     if (isChanged) this.refresh();
     return isChanged;
+  }
+
+  /** Gives sheets new names, by their old ones, and carries the new ones into everything that refers to them. */
+  rename(names: ReadonlyMap<string, string>): void {
+    if (names.size === 0) return;
+    this.pkg.atomically(() => {
+      renameSheets(this.pkg, this.part, names);
+      verifyEdits(this.pkg, this.part, new Map());
+    });
+    this.refresh();
+    if (this.pkg.names().some((name) => /vbaProject\.bin$/i.test(name)))
+      this.warnings.add(`Macros still know ${[...names.keys()].join(', ')} by the old name.`);
   }
 
   get settings(): ReadonlyMap<string, string> {

@@ -109,10 +109,15 @@ export const saveIntoFile = (
   sheets: ReadonlyMap<string, GridSheet>,
   tables: PlanTables | undefined,
   settings: ReadonlyMap<string, string | undefined>,
-  whole: { readonly added: readonly WholeSheet[]; readonly renewed: readonly WholeSheet[] },
+  whole: {
+    readonly renamed: ReadonlyMap<string, string>;
+    readonly added: readonly WholeSheet[];
+    readonly renewed: readonly WholeSheet[];
+  },
 ): SavedFile => {
   const changes: FileChange[] = [];
   const counts = { edited: 0, renewed: 0, own: 0 };
+  file.rename(whole.renamed);
   const renewed = new Map(whole.renewed.map((sheet) => [sheet.content.sheet, sheet]));
   for (const { name } of file.sheets) {
     const grid = sheets.get(name);
@@ -127,8 +132,8 @@ export const saveIntoFile = (
     sheet.differences.forEach(({ kind }) => (counts[kind] += 1));
   }
   changes.push(...whole.added.flatMap(addedSheet));
-  let isChanged = changes.length > 0;
-  if (isChanged) file.edit(changes);
+  let isChanged = changes.length > 0 || whole.renamed.size > 0;
+  if (changes.length > 0) file.edit(changes);
   isChanged = file.arrange([...sheets.keys()]) || isChanged;
   for (const [key, json] of settings)
     if (file.getSetting(key) !== json) {

@@ -109,11 +109,13 @@ export class Saving {
   private async copy(): Promise<SavedFile> {
     const { bytes, values } = this.file();
     const { tables, contents } = await this.readGrid();
+    const renamed = this.log.renamed();
+    const before = new Map([...values].map(([name, opened]) => [renamed.get(name) ?? name, opened]));
     const sheets = new Map<string, GridSheet>();
     for (const [sheet, grid] of contents)
       sheets.set(sheet, {
         grid,
-        opened: values.get(sheet) ?? { row: 0, column: 0, values: [] },
+        opened: before.get(sheet) ?? { row: 0, column: 0, values: [] },
         spills: spillsOf(this.host, sheet),
         wasWritten: (row, column) => this.log.wasWritten(sheet, row, column),
         numberFormat: (row, column) => numberFormatOf(this.host, sheet, row, column),
@@ -121,6 +123,7 @@ export class Saving {
     const added = new Set(this.log.added());
     const whole = [...contents.values()].map((content) => wholeSheet(this.host, content));
     return saveIntoFile(bytes, open(bytes), sheets, tables, await this.settings(), {
+      renamed,
       added: whole.filter(({ content }) => added.has(content.sheet)),
       renewed: whole.filter(({ content, drawings }) => drawings && !added.has(content.sheet)),
     });
