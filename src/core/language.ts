@@ -21,3 +21,10 @@ const DECIMAL: InLanguages<string> = { en: '.', de: ',', fr: ',' };
 /** A number that was written with a point, with the language's decimal mark. */
 export const markedIn = (text: string, language: Language): string =>
   language === 'en' ? text : text.replace('.', DECIMAL[language]);
+
+/** The same sentence said in every language, for whoever does not know which one will be asked for. */
+export const inEach = <Words, Said>(words: InLanguages<Words>, say: (words: Words) => Said): InLanguages<Said> => ({
+  en: say(words.en),
+  de: say(words.de),
+  fr: say(words.fr),
+});

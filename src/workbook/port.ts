@@ -1,3 +1,4 @@
+import type { InLanguages, Language } from '../core/language';
 import type { Cell } from '../functions/define';
 import type { Drawing } from './drawings';
 
@@ -11,6 +12,11 @@ export interface Spreadsheet {
   sheets(): Promise<readonly SheetInfo[]>;
   /** The used range with everything a reader needs; an empty sheet has no rows. */
   readSheet(sheet: string): Promise<SheetContent>;
+  /**
+   * Only where `readSheet` leaves `crossedOut` out, because it would cost too much for whole sheets: which cells of these
+   * lists are crossed out, in rows whose cell in column `by` is.
+   */
+  crossedOut?(lists: readonly { sheet: string; range: RangeAddress; by: number }[]): Promise<CrossedOut>;
   /** Applies all changes as one user action: one undo where the host allows it. Rejects with a HostProblem. */
   apply(changes: readonly Change[], options: ApplyOptions): Promise<void>;
   select(sheet: string, range: RangeAddress): Promise<void>;
@@ -74,6 +80,8 @@ export interface SheetContent {
   /** Columns of the cells in a row that are crossed out, by row; absent where the host does not tell. */
   readonly crossedOut?: ReadonlyMap<number, readonly number[]>;
 }
+/** By sheet and row, the columns of cells that are crossed out. */
+export type CrossedOut = ReadonlyMap<string, ReadonlyMap<number, readonly number[]>>;
 
 export type Change =
   /** Formula texts start with '='; null clears a cell. Constant texts that start with '=' cannot be expressed on purpose. */
@@ -146,14 +154,23 @@ export interface AbortSignalLike {
   readonly aborted: boolean;
 }
 
-/** Why the host refused, in a sentence for the user. */
+/** Why the host refused, in a sentence for the user; the message is the English one. */
 export class HostProblem extends Error {
+  readonly said: InLanguages<string>;
+
   constructor(
-    message: string,
+    said: string | InLanguages<string>,
     readonly code:
       'protected' | 'cancelled' | 'too-large' | 'not-found' | 'unsupported' | 'occupied' | 'changed' | 'host',
   ) {
-    super(message);
+    super(typeof said === 'string' ? said : said.en);
+    this.said = typeof said === 'string' ? { en: said, de: said, fr: said } : said;
     this.name = 'HostProblem';
   }
 }
+
+/** What an error says to a person. */
+export const sentenceOf = (error: unknown, language: Language): string => {
+  if (error instanceof HostProblem) return error.said[language];
+  return error instanceof Error ? error.message : String(error);
+};

@@ -6,6 +6,7 @@ import { reasonText } from '../plan/sentence';
 import type { RowEdit } from './choosing/row-edits';
 import { useChoice } from './choosing/use-candidate';
 import { isBlank, writeChecks } from './check';
+import { withCrossedOut } from './crossed-out';
 import { detailOf } from './detail';
 import { channelCountOf, channelLists, channelSheets, listRowOf, listsOf, rowIdOf } from './channel-lists';
 import { describeLists, fieldViews } from './field-views';
@@ -92,6 +93,11 @@ export class PlanSession {
     );
     if (after === 'opening' || outlineOf(this.sheets, this.tables) !== this.outline) {
       this.tables = recognise(this.sheets, { mapping: this.mapping });
+      const crossed = await withCrossedOut(this.spreadsheet, this.sheets, this.tables);
+      if (crossed) {
+        this.sheets = crossed;
+        this.tables = recognise(this.sheets, { mapping: this.mapping });
+      }
       this.outline = outlineOf(this.sheets, this.tables);
     }
     this.results = readAllResults(this.tables, (sheet) => this.contentOf(sheet));

@@ -4,11 +4,14 @@ import { writeXlsx, type Cell } from 'hucre';
 import { openHeadless } from '../../src/adapters/embedded/node';
 import { workbookFromFile } from '../../src/adapters/embedded/import/workbook';
 import { EmbeddedSpreadsheet } from '../../src/adapters/embedded/spreadsheet';
+import { officeSpreadsheet } from '../../src/adapters/office/spreadsheet';
 import { openFile } from '../../src/adapters/xlsx/file-on-disk';
 import { FileSpreadsheet } from '../../src/adapters/xlsx/spreadsheet';
 import { FUNCTIONS } from '../../src/functions/index';
 import type { Spreadsheet } from '../../src/workbook/port';
 import { PlanSession } from '../../src/workbook/session';
+import { FakeExcel } from '../adapters/office/fake-excel';
+import { blankSheet } from '../adapters/office/fake-workbook';
 import { run, temporaryFolder } from '../entries/run';
 
 const folder = temporaryFolder();
@@ -58,6 +61,21 @@ describe('rows that are crossed out', () => {
     expect(await readBy(new EmbeddedSpreadsheet(host))).toEqual(EXPECTED);
     host.univer.dispose();
   }, 30_000);
+
+  it('are left out in Excel in the same way, which tells of them on request', async () => {
+    const file = await openFile(path, []);
+    const excel = new FakeExcel();
+    excel.state.sheets = [blankSheet('List')];
+    excel.state.active = 'List';
+    const { values, crossedOut } = file.readSheet('List');
+    excel.fill('List', 0, 0, values);
+    const strike = (row: number, column: number) =>
+      (excel.sheet('List').looks[`${row},${column}`] = { isStruck: true });
+    crossedOut!.forEach((columns, row) => columns.forEach((column) => strike(row, column)));
+    // The name alone is no row.
+    strike(4, 0);
+    expect(await readBy(officeSpreadsheet(excel))).toEqual(EXPECTED);
+  });
 
   it('get no verdict, and lose one that they had', async () => {
     await run(['check', path, '-o', join(folder, 'out.xlsx')]);

@@ -16,6 +16,7 @@ import {
 } from '@univerjs/sheets';
 import { RemoveNoteMutation, SheetsNoteModel, UpdateNoteMutation } from '@univerjs/sheets-note';
 import { SetSheetTableMutation, TableColumnDataTypeEnum, TableManager } from '@univerjs/sheets-table';
+import { isOwnNote, noteInTheWay, signedNote } from '../../workbook/own-note';
 import { HostProblem, type Change, type RangeAddress, type ReadingSheet } from '../../workbook/port';
 import type { Action } from './action';
 import { pixelsOfWidth } from './import/sheets';
@@ -56,20 +57,21 @@ export const setWidth = (action: Action, sheet: Worksheet, change: Of<'width'>):
 };
 
 const NOTE_SIZE = { width: 260, height: 110 };
-export const OWN_NOTE_ID = 'chan-note-';
 let notesMade = 0;
 
 export const setNote = (action: Action, sheet: Worksheet, row: number, col: number, text: string | null): void => {
   const at = { unitId: action.unitId, sheetId: sheet.getSheetId(), row, col };
   const former = action.services.injector.get(SheetsNoteModel).getNote(action.unitId, sheet.getSheetId(), { row, col });
-  if (!former && text === null) return;
+  const isForeign = former !== undefined && former !== null && !isOwnNote({ text: former.note });
+  if (text === null && (!former || isForeign)) return;
+  if (isForeign) throw noteInTheWay(sheet.getName(), row, col);
   const remove = (noteId?: string): IMutationInfo => ({ id: RemoveNoteMutation.id, params: { ...at, noteId } });
   const put = (note: object): IMutationInfo => ({ id: UpdateNoteMutation.id, params: { ...at, note } });
   const back = former ? [remove(), put({ ...former })] : [remove()];
   if (text === null) return action.run(remove(former?.id), back);
   const size = former ? { width: former.width, height: former.height } : NOTE_SIZE;
-  const id = former?.id ?? `${OWN_NOTE_ID}${++notesMade}`;
-  action.run(put({ id, row, col, note: text, show: false, ...size }), back);
+  const id = former?.id ?? `chan-note-${++notesMade}`;
+  action.run(put({ id, row, col, note: signedNote(text), show: false, ...size }), back);
 };
 
 export const clearNotes = (action: Action, sheet: Worksheet, range: RangeAddress): void => {

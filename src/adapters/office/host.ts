@@ -30,7 +30,10 @@ export const excelHost = (): OfficeHost => ({
   sharesRuntime: () => Office.context.requirements.isSetSupported('SharedRuntime', '1.1'),
 });
 
-/** The sets beyond ExcelApi 1.9, which the manifest demands. Older hosts do without what needs them. */
+/** The set that the manifest demands, with the formats of single cells. */
+export const CELL_PROPERTIES = '1.9';
+
+/** The sets beyond it. Older hosts do without what needs them. */
 export const SETS = {
   separators: '1.11',
   mergedAreas: '1.13',

@@ -1,6 +1,5 @@
-import { cellAddress } from '../../workbook/address';
-import { isOwnNote, signedNote } from '../../workbook/own-note';
-import { HostProblem, type Change, type RangeAddress } from '../../workbook/port';
+import { isOwnNote, noteInTheWay, signedNote } from '../../workbook/own-note';
+import type { Change, RangeAddress } from '../../workbook/port';
 import { SETS, type OfficeHost } from './host';
 import { sameName } from './preflight';
 
@@ -82,10 +81,7 @@ export const notesInTheWay = async (
     const sheet = sheets.get(name);
     if (sheet && !found.has(name)) found.set(name, await SheetNotes.find(context, sheet));
     if (change.kind === 'note' && change.text !== null && found.get(name)?.hasForeign(change.row, change.column))
-      throw new HostProblem(
-        `Cell ${cellAddress(change.row, change.column)} of sheet “${change.sheet}” has somebody's note; ours would replace it. Move that note, then try again. Nothing was changed.`,
-        'occupied',
-      );
+      throw noteInTheWay(change.sheet, change.row, change.column);
   }
   return found;
 };

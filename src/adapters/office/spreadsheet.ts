@@ -1,8 +1,9 @@
 import { HostProblem, type Spreadsheet } from '../../workbook/port';
 import { applyChanges } from './apply';
+import { readCrossedOut } from './crossed-out';
 import { listenToChanges, listenToSelection, withoutOwnEvents } from './events';
 import { readFacts } from './facts';
-import { SETS, type OfficeHost } from './host';
+import { CELL_PROPERTIES, SETS, type OfficeHost } from './host';
 import { asHostProblem, hostCodeOf } from './problems';
 import { missingSheet, placeOf, readSheet, readSheetList } from './read-sheet';
 
@@ -79,6 +80,9 @@ export const officeSpreadsheet = (host: OfficeHost): Spreadsheet => {
     can: { notes: host.supports(SETS.notes), oneUndo, changeEvents: true, drawings: 'on the sheet' },
     sheets: () => run(readSheetList),
     readSheet: (sheet) => run((context) => readSheet(host, context, sheet)),
+    ...(host.supports(CELL_PROPERTIES) && {
+      crossedOut: (lists) => run((context) => readCrossedOut(context, lists)),
+    }),
     apply: (changes, options) =>
       run(
         (context) => withoutOwnEvents(host, context, () => applyChanges(host, context, changes, options)),

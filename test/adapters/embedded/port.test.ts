@@ -1,4 +1,5 @@
 import { LocaleType, type ICellData, type IWorkbookData } from '@univerjs/core';
+import { SheetsNoteModel } from '@univerjs/sheets-note';
 import { Services } from '../../../src/adapters/embedded/host';
 import { factsOf } from '../../../src/adapters/embedded/own-drawings';
 import { isPlot } from '../../../src/workbook/drawings';
@@ -50,13 +51,18 @@ const dataOf = (sheets: readonly SeedSheet[]): IWorkbookData => ({
 
 const open = async (sheets: readonly SeedSheet[]): Promise<PortUnderTest> => {
   const { spreadsheet, ...host } = await openWorkbook(dataOf(sheets));
-  const { api } = host;
+  const { api, univer } = host;
+  const notes = univer.__getInjector().get(SheetsNoteModel);
   await spreadsheet.calculated();
   const workbook = () => {
     const active = api.getActiveWorkbook();
     if (!active) throw new Error('no workbook');
     return active;
   };
+  const idsOf = (sheet: string) => ({
+    unitId: workbook().getId(),
+    sheetId: workbook().getSheetByName(sheet)!.getSheetId(),
+  });
   return {
     spreadsheet,
     drawingsOn: async (sheet) =>
@@ -72,6 +78,15 @@ const open = async (sheets: readonly SeedSheet[]): Promise<PortUnderTest> => {
         await workbook().undo();
         await spreadsheet.calculated();
       },
+      note: (sheet, row, col, note) => {
+        const { unitId, sheetId } = idsOf(sheet);
+        notes.updateNote(unitId, sheetId, row, col, { id: `${row} ${col}`, row, col, note, width: 90, height: 40 });
+        return Promise.resolve();
+      },
+    },
+    noteAt: (sheet, row, col) => {
+      const { unitId, sheetId } = idsOf(sheet);
+      return Promise.resolve(notes.getNote(unitId, sheetId, { row, col })?.note.replace(/^Channelwright:\n/, ''));
     },
   };
 };

@@ -48,7 +48,7 @@ const sample = () =>
         {
           name: 'SHEET_NOTE_PLUGIN',
           data: JSON.stringify({
-            plan: { 1: { 2: { id: 'n', row: 1, col: 2, note: 'theirs', width: 90, height: 40 } } },
+            plan: { 1: { 2: { id: 'n', row: 1, col: 2, note: 'Channelwright:\nbefore', width: 90, height: 40 } } },
           }),
         },
         {

@@ -278,6 +278,18 @@ export class FakeExcel implements OfficeHost {
         });
         return result;
       },
+      getCellProperties: (asked: Excel.CellPropertiesLoadOptions) => {
+        this.need('1.9', 'getCellProperties');
+        if (JSON.stringify(asked) !== '{"format":{"font":{"strikethrough":true}}}') refuse('NotImplemented');
+        const result: { value?: { format: { font: { strikethrough: boolean } } }[][] } = {};
+        self.queueAct(120, ({ sheet, range }) => {
+          result.value = matrix(range, (r, c) => ({
+            format: { font: { strikethrough: sheet.looks[key(r, c)]?.isStruck === true } },
+          }));
+          return JSON.stringify(result.value).length;
+        });
+        return result;
+      },
       clear: (what: 'All' | 'Contents' | 'Formats' = 'All') =>
         self.queueAct(80, ({ sheet, range }) => {
           this.writing(sheet, range);
@@ -521,6 +533,8 @@ export class FakeExcel implements OfficeHost {
             items: (state, inner) => state.sheets.map((sheet) => inner.child(this.worksheet, () => sheet)),
             members: (inner) => ({
               getActiveWorksheet: () => inner.child(this.worksheet, (state) => named(state, state.active)),
+              getItem: (name: string) =>
+                inner.child(this.worksheet, (state) => named(state, name) ?? refuse('ItemNotFound')),
               getItemOrNullObject: (name: string) => inner.child(this.worksheet, (state) => named(state, name), true),
               add: (name: string) => {
                 inner.queueAct(80, (state) => {

@@ -15,6 +15,7 @@ export interface FakeLook {
   vertical?: string;
   hairline?: string;
   wrap?: boolean;
+  isStruck?: boolean;
 }
 export interface FakeRule {
   id: number;

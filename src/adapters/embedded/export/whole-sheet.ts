@@ -6,10 +6,10 @@ import {
   ConditionalFormattingRuleModel,
 } from '@univerjs/sheets-conditional-formatting';
 import { SheetsNoteModel } from '@univerjs/sheets-note';
+import { isOwnNote, unsignedNote } from '../../../workbook/own-note';
 import type { MarkRule, SheetContent } from '../../../workbook/port';
 import type { WholeLook } from '../../../workbook/whole-look';
 import type { SheetFrame, WholeSheet } from '../../../workbook/whole-sheet';
-import { OWN_NOTE_ID } from '../change-beside-cells';
 import { spillsOf } from '../grid-facts';
 import { Services, type Host } from '../host';
 import { MARK_PREFIX } from '../import/rules';
@@ -124,11 +124,11 @@ export const wholeSheet = (host: Host, content: SheetContent): WholeSheet => {
     spills: spillsOf(host, content.sheet),
     frame: frameOf(sheet, content, look),
     looks: looksOf(sheet, (cell) => look(cell?.s)),
-    notes: [...(notes?.values() ?? [])].map(({ id, row, col, note }) => ({
+    notes: [...(notes?.values() ?? [])].map(({ row, col, note }) => ({
       row,
       column: col,
-      text: note,
-      isOurs: id.startsWith(OWN_NOTE_ID),
+      text: unsignedNote(note),
+      isOurs: isOwnNote({ text: note }),
     })),
     marks: marksOf(services, sheet.getSheetId()),
     drawings: factsOf(sheet).drawings,

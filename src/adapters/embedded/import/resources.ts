@@ -1,11 +1,16 @@
 import type { IWorkbookData } from '@univerjs/core';
-import type { Sheet, TableDefinition, Workbook } from 'hucre';
+import type { Cell, Sheet, TableDefinition, Workbook } from 'hucre';
+import { isOwnNote, signedNote } from '../../../workbook/own-note';
 import { formulaFromFile } from './formula-text';
 import { rangeFromFile, rulesFromFile } from './rules';
 import type { ColorReader } from './styles';
 
 const NOTE_WIDTH = 240;
 const NOTE_HEIGHT = 100;
+
+/** The grid keeps no authors, so that our notes say in their text whose they are. */
+const inGrid = ({ author, text }: NonNullable<Cell['comment']>): string =>
+  author !== undefined && isOwnNote({ author, text }) && !isOwnNote({ text }) ? signedNote(text) : text;
 
 const notes = (sheet: Sheet) => {
   const found: Record<number, Record<number, object>> = {};
@@ -16,7 +21,7 @@ const notes = (sheet: Sheet) => {
       id: `note-${row}-${col}`,
       row,
       col,
-      note: cell.comment.text,
+      note: inGrid(cell.comment),
       width: NOTE_WIDTH,
       height: NOTE_HEIGHT,
     };
