@@ -1,6 +1,7 @@
 import type { Problem } from '../core/issue';
-import type { InLanguages, Language } from '../core/language';
+import { markedIn, type InLanguages, type Language } from '../core/language';
 import type { TableName } from './fields';
+import { expectedWords, LIST_NAMES } from './words/expected';
 
 /** Where in a plan something could not be read. */
 export type Place =
@@ -31,7 +32,6 @@ interface MisreadWords {
   readonly otherQuantity: string;
   readonly row: string;
 }
-/** What is expected stays in English where it comes from the reader of cells. */
 const WORDS: InLanguages<MisreadWords> = {
   en: {
     nothing: 'nothing',
@@ -62,17 +62,18 @@ const WORDS: InLanguages<MisreadWords> = {
 export const describeMisread = ({ place, read, expected, problem }: Misread, language: Language = 'en'): string => {
   const words = WORDS[language];
   const said = read === '' ? words.nothing : `"${read}"`;
-  return `${describePlace(place, words)}: ${words.read} ${said}${aside(problem, words)}, ${words.expected} ${expected}.`;
+  return `${describePlace(place, words, language)}: ${words.read} ${said}${aside(problem, words, language)}, ${words.expected} ${expectedWords(expected, language)}.`;
 };
 
-const aside = (problem: Problem | undefined, words: MisreadWords): string => {
-  if (problem?.code === 'ambiguous') return words.ambiguous(problem.readings[0], problem.readings[1]);
+const aside = (problem: Problem | undefined, words: MisreadWords, language: Language): string => {
+  if (problem?.code === 'ambiguous')
+    return words.ambiguous(markedIn(problem.readings[0], language), markedIn(problem.readings[1], language));
   return problem?.code === 'wrong-unit' ? words.otherQuantity : '';
 };
 
-const describePlace = (place: Place, words: MisreadWords): string => {
+const describePlace = (place: Place, words: MisreadWords, language: Language): string => {
   if (place.kind === 'path') return place.path;
   const row = place.row === undefined ? '' : `, ${words.row} ${place.row}`;
   const sheet = place.sheet === undefined ? '' : ` (${place.sheet})`;
-  return `${place.table}${sheet}${row}, ${place.heading}`;
+  return `${LIST_NAMES[language][place.table]}${sheet}${row}, ${place.heading}`;
 };

@@ -92,7 +92,7 @@ const ALL: readonly Finding[] = Object.values(SAMPLES).flat();
 
 const numerals = (text: string): string[] =>
   (text.match(/[−-]?\d+(?:[.,]\d+)?/g) ?? []).map((number) => number.replace(',', '.')).sort();
-const units = (text: string): string[] => (text.match(/\d (dB|g|µg|gram|°C|%|Hz|N)(?![\p{L}])/gu) ?? []).map((found) => found.slice(2)).sort(); // prettier-ignore
+const units = (text: string): string[] => (text.replace(/ (?:Gramm|grammes)(?![\p{L}])/gu, ' gram').match(/\d (dB|g|µg|gram|°C|%|Hz|N)(?![\p{L}])/gu) ?? []).map((found) => found.slice(2)).sort(); // prettier-ignore
 /** Words that no sentence in another language contains by chance. */
 const ENGLISH = /\b(the|would|help|limit|limits|at most|not known|of|and|which|sensor|mount|cable|this row|default|purpose|holds)\b/i; // prettier-ignore
 

@@ -120,7 +120,7 @@ const checkWorkbook = async (
         ),
         ...plan.advice.map((text) => `${path}: ${text}`),
       ],
-      notices: [...judged.unread, ...plan.advice.map((text) => ({ text }))],
+      notices: [...plan.unreadIn(language), ...plan.advice.map((text) => ({ text }))],
       done,
       report: { language, notes: notesOf(plan) },
     },

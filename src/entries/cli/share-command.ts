@@ -99,7 +99,7 @@ const write = async (plan: WorkbookPlan, path: string, output: string, choices: 
     open: { codec: nodeCodec, functionNames: FUNCTION_NAMES },
     tables,
     contentOf,
-    judged,
+    judged: { ...judged, unread: plan.unreadIn(choices.language) },
     notes: isNotesLeftOut ? NO_NOTES : notesOf(plan),
     choices,
     toldIn: 'en',

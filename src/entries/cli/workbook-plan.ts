@@ -1,6 +1,7 @@
 import { openFile } from '../../adapters/xlsx/file-on-disk';
 import type { WorkbookFile } from '../../adapters/xlsx/workbook-file';
 import type { ChannelCheck } from '../../plan/check';
+import type { Language } from '../../core/language';
 import { TABLES } from '../../plan/fields';
 import type { Cell } from '../../functions/define';
 import { FUNCTIONS } from '../../functions/index';
@@ -9,6 +10,7 @@ import { channelLists, channelSheets, listsOf, placeOfRow as placeIn } from '../
 import { parseMapping } from '../../workbook/mapping';
 import { findOwnBlock } from '../../workbook/own-columns';
 import { judgePlan, type JudgedPlan } from '../../workbook/plan-of';
+import type { Notice } from '../../workbook/plan-view';
 import type { SheetContent } from '../../workbook/port';
 import { recognise, type RecognisedTables } from '../../workbook/recognise';
 import { limitRowsOf } from '../../workbook/limit-rows';
@@ -31,6 +33,8 @@ export interface WorkbookPlan {
   readonly tables: PlanTables;
   readonly contentOf: (sheet: string) => SheetContent;
   readonly judged: JudgedPlan;
+  /** Cells that could not be read, in the words of a reader's language. */
+  readonly unreadIn: (language: Language) => readonly Notice[];
   /** What a person should do before the plan can be judged in full. */
   readonly advice: readonly string[];
   /** How the columns and lists were said to be read, where that is to be kept in the workbook. */
@@ -143,12 +147,15 @@ export const planIn = (
     channels,
     limitRows: limits && limitRowsOf(limits, contentOf(limits.sheet)),
   };
+  const judgedIn = (language?: Language) => judgePlan(found, (sheet) => told.get(sheet) ?? contentOf(sheet), language);
+  const judged = judgedIn();
   return {
     path,
     file,
     tables,
     contentOf,
-    judged: judgePlan(found, (sheet) => told.get(sheet) ?? contentOf(sheet)),
+    judged,
+    unreadIn: (language) => (language === 'en' || judged.unread.length === 0 ? judged : judgedIn(language)).unread,
     ...(said && { said }),
     advice: missing.length > 0 ? [adviceFor(missing, 'every channel that needs it is INCOMPLETE')] : [],
   };

@@ -108,7 +108,7 @@ const fillSummary = (plan: WorkbookPlan, told: string[], language: Language): vo
   const summary = summarySheetName(names, file.getSetting(SUMMARY_SETTING));
   try {
     const before = names.includes(summary) ? usedRange(file.readSheet(summary)) : undefined;
-    const reported = { checks: [...judged.byRow.values()], limits: judged.limits, unread: judged.unread };
+    const reported = { checks: [...judged.byRow.values()], limits: judged.limits, unread: plan.unreadIn(language) };
     const content = reportContent(reported, listNames(plan), { language, notes: notesOf(plan) });
     file.edit(summaryPage(summary, content, before, language));
     file.setSetting(SUMMARY_SETTING, JSON.stringify(summary));

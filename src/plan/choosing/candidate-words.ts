@@ -1,5 +1,6 @@
 import type { InLanguages, Language } from '../../core/language';
 import { withUnit } from '../numbers-in-words';
+import { GRAM } from '../words/sentences/numbers';
 import type { Aim, Combination } from './candidate';
 
 /** What a plan asks of a channel, one short name for each check. */
@@ -55,7 +56,5 @@ export const marginWords = (dB: number | undefined, language: Language = 'en'): 
   return localised(`${sign}${Math.abs(rounded).toFixed(1)} dB`, language);
 };
 
-/** A gram is spelled out, for "g" is an acceleration. */
-const GRAM: InLanguages<string> = { en: 'gram', de: 'Gramm', fr: 'grammes' };
 export const massWords = (kg: number, language: Language): string =>
   localised(withUnit(kg, 'gram'), language).replace(/gram$/, GRAM[language]);

@@ -1,9 +1,9 @@
-import { capital, type InLanguages, type Language } from '../../core/language';
-import { DEFAULT_ORIGIN, ROW_ORIGIN } from '../limits';
+import { capital, type Language } from '../../core/language';
 import type { BoundKey, BoundLimit, EnvelopeBound, NumberBound, OutputBound, Slack } from './envelope-bound';
 import { fieldsWords } from './envelope-field-words';
 import { BOUND_WORDS, LIMIT_WORDS, TEXTS, type Texts } from './envelope-texts';
 import { factorWords, numberWords } from './envelope-numbers';
+import { originWords } from '../words/limit-origins';
 
 /** "sensor mass", as a heading or inside a sentence. */
 export const boundWords = (key: BoundKey, language: Language = 'en'): string => BOUND_WORDS[language][key];
@@ -104,15 +104,6 @@ export const limitWords = ({ limit }: EnvelopeBound, language: Language = 'en'):
 const limitText = (bound: EnvelopeBound, language: Language): string | undefined => {
   const words = limitWords(bound, language);
   return words === undefined ? undefined : TEXTS[language].limit(words);
-};
-
-/** The origins this program gives itself are translated; what a person wrote stays. */
-const originWords = (origin: string, language: Language): string =>
-  origin === DEFAULT_ORIGIN || origin === ROW_ORIGIN ? ORIGINS[language][origin] : origin;
-const ORIGINS: InLanguages<Readonly<Record<typeof DEFAULT_ORIGIN | typeof ROW_ORIGIN, string>>> = {
-  en: { [DEFAULT_ORIGIN]: 'default, no standard', [ROW_ORIGIN]: 'this row' },
-  de: { [DEFAULT_ORIGIN]: 'Vorgabe, keine Norm', [ROW_ORIGIN]: 'diese Zeile' },
-  fr: { [DEFAULT_ORIGIN]: 'valeur par défaut, sans norme', [ROW_ORIGIN]: 'cette ligne' },
 };
 
 const valueText = (bound: EnvelopeBound, language: Language): string | undefined => {

@@ -2,6 +2,7 @@ import { countIn, type Language } from '../../core/language';
 import { cautionsFor } from '../../plan/cautions';
 import type { ChannelCheck } from '../../plan/check';
 import type { Limits } from '../../plan/limits';
+import { originWords, reasonWords } from '../../plan/words/limit-origins';
 import { planningAid } from '../../plan/words/cautions';
 import { limitLines } from '../limit-lines';
 import { assumedIn } from './assumed';
@@ -51,7 +52,7 @@ export const reportContent = (
       columns: [],
       lines: cautionsFor(checks, language).map(({ caution }): Line => [caution.title, caution.text]),
     },
-    limits(reported.limits, words),
+    limits(reported.limits, words, language),
     {
       key: 'legend',
       ...words.legend,
@@ -104,14 +105,16 @@ const assumptions = (
   ],
 });
 
-const limits = (given: Limits, words: ReportWords): Section => ({
+const limits = (given: Limits, words: ReportWords, language: Language): Section => ({
   key: 'limits',
   title: words.limits.title,
   text: words.limits.text,
   columns: ['PASS', 'WARN', words.limits.unit],
   lines: limitLines(given).map(({ name, scope, pass, warn, unit, origin, reason }): Line => [
     (words.limitNames[name] ?? name) + scope,
-    origin.includes('default') ? `${origin}: ${reason}` : origin,
+    origin.includes('default')
+      ? `${originWords(origin, language)}${language === 'fr' ? ' : ' : ': '}${reasonWords(reason, language)}`
+      : originWords(origin, language),
     pass,
     warn,
     unit,

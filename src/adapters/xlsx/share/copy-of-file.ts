@@ -40,7 +40,7 @@ export const copyOfFile = (
     open,
     tables: { ...found, channels, limitRows: limits && limitRowsOf(limits, contentOf(limits.sheet)) },
     contentOf,
-    judged: judgePlan(found, contentOf),
+    judged: judgePlan(found, contentOf, choices.language),
     notes: notes ? personsNotes(contentOf(notes.name), file.getSetting(NOTES_SETTING)) : NO_NOTES,
     choices,
     toldIn,

@@ -1,5 +1,8 @@
-import { markedIn, type Language } from '../../../core/language';
+import { markedIn, type InLanguages, type Language } from '../../../core/language';
 import * as plain from '../../numbers-in-words';
+
+/** A gram is spelled out, for "g" is an acceleration. */
+export const GRAM: InLanguages<string> = { en: 'gram', de: 'Gramm', fr: 'grammes' };
 
 /** The ways of writing numbers, with the decimal mark of a language. */
 export const numbersIn = (language: Language) => {
@@ -10,7 +13,7 @@ export const numbersIn = (language: Language) => {
   ];
   return {
     inWords: (...given: Parameters<typeof plain.inWords>) => marked(plain.inWords(...given)),
-    withUnit: (...given: Parameters<typeof plain.withUnit>) => marked(plain.withUnit(...given)),
+    withUnit: (...given: Parameters<typeof plain.withUnit>) => marked(plain.withUnit(...given)).replace(/ gram$/, ` ${GRAM[language]}`), // prettier-ignore
     signed: (...given: Parameters<typeof plain.signed>) => marked(plain.signed(...given)),
     acceleration: (si: number) => marked(plain.acceleration(si)),
     decibelsAgainst: (number: number, limit: number) => both(plain.decibelsAgainst(number, limit)),
