@@ -39,7 +39,6 @@ export type Finding =
       readonly peakAllowed?: number;
       readonly causes?: readonly CeilingCause[];
     })
-  | (Judged & { readonly check: 'no swing' })
   | (Judged & { readonly check: 'input mode'; readonly output: OutputMode; readonly mode: InputMode })
   | (Judged & {
       readonly check: 'mass ratio';

@@ -28,7 +28,10 @@ export const channelInputs = (
   id: number,
   language: Language,
 ): readonly ChannelInputs[] => {
-  const named = judged.byRow.get(id)?.channel.named ?? {};
+  const { named = {}, sensor } = judged.byRow.get(id)?.channel ?? {};
+  // The row of the type is also that of one of its pieces, and seldom of this one.
+  const isOfAPiece = (table: RecognisedTable, key: string): boolean =>
+    table.table === 'sensors' && sensor?.pieces !== undefined && (key === 'serial' || key === 'calibrationDue');
   const textAt = (table: RecognisedTable, at: number, key: string): string => {
     const isDate = fieldByKey(table.table, key).kind === 'date';
     const content = contentOf(table.sheet);
@@ -45,7 +48,7 @@ export const channelInputs = (
   };
   const cellsOf = (table: RecognisedTable, at: number) =>
     fieldsOf(table.table).flatMap(({ key }) => {
-      const typed = textAt(table, at, key);
+      const typed = isOfAPiece(table, key) ? '' : textAt(table, at, key);
       return typed === '' ? [] : [[fieldTitle(table.table, key, language), typed] as const];
     });
   const lists = PARTS.flatMap(([name, key]) => {

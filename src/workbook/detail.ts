@@ -13,6 +13,7 @@ import type { Plot } from '../plots/plot';
 import { spanBar } from '../plots/span-bar';
 import type { PlotOptions, PlotRow } from '../plots/strips';
 import { thermalStrip } from '../plots/thermal-strip';
+import { pieceLines } from './piece-lines';
 import { placeLines } from './place-lines';
 import type { DetailLine, RowDetail } from './plan-view';
 import { HEADLINES } from './results';
@@ -102,7 +103,7 @@ const plotOf = (name: Headline, check: ChannelCheck, options: PlotOptions): Plot
 
 /** All numbers of one channel, what each finding says, and the cautions that the row calls for. */
 export const detailOf = (check: ChannelCheck, limits: Limits, language: Language, plotWidth?: number): RowDetail => ({
-  place: placeLines(check.channel, language),
+  place: [...placeLines(check.channel, language), ...pieceLines(check.channel, language)],
   headlines: HEADLINES.map((name) => ({
     name,
     verdict: check[name].verdict,

@@ -1,5 +1,9 @@
-import { readFileSync } from 'node:fs';
+import { execFileSync } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import type { Browser } from 'playwright-core';
+import { pythonWith } from '../python';
 import { launch, startServer, Workbench } from './workbench-page';
 
 const AXE = readFileSync(require.resolve('axe-core/axe.min.js'), 'utf8');
@@ -117,3 +121,40 @@ it('writes the choice as one action; the verdicts follow, and one undo takes it 
   expect(await fails()).toBe(failed);
   expect(bench.errors).toEqual([]);
 }, 200_000);
+
+it('gives rows the pieces of a list with one row per serial number, beside the types and with the same undo', async () => {
+  const folder = mkdtempSync(join(tmpdir(), 'channelwright-pieces-'));
+  const path = join(folder, 'pieces.xlsx');
+  execFileSync(pythonWith('openpyxl') ?? 'python3', [join(__dirname, '../fixtures/serials/make.py'), path]);
+  await bench.drop('pieces.xlsx', readFileSync(path));
+  rmSync(folder, { recursive: true });
+  await bench.page.waitForFunction(() => document.querySelector('#pane')!.textContent!.includes('8 channels on'));
+  await bench.ready();
+  const names = async () =>
+    (await bench.sheet('Channels')).values.slice(1).map((line) => [line[0], line[14], line[15]]);
+  const asTyped = await names();
+  await bench.page.fill('[data-key=assign-spare]', '0');
+  await bench.page.click('[data-key=assign-start]');
+  await bench.page.waitForSelector('[data-key=assign-write]', { timeout: 60_000 });
+  const said = (await bench.page.textContent('.cw-assign-result'))!;
+  expect(said).toContain('2 of 6 pieces of type “Ce-100” are due for calibration before the end of the test on 2027-03-31'); // prettier-ignore
+  await bench.page.waitForSelector('.cw-assign-rows');
+  expect(await bench.page.textContent('.cw-assign-rows')).toContain('serial no. T-1, axis 3');
+  await bench.page.click('[data-key=assign-write]');
+  await bench.page.waitForSelector('[data-key=assign-write]', { state: 'detached', timeout: 60_000 });
+  // By hand, as the test of the command says why.
+  expect(await names()).toEqual([
+    ['C1', 'Ce-100', 'S2'],
+    ['C2', 'Ce-100', 's3'],
+    ['C3', 'Ce-100', 'S10'],
+    ['C4', 'Ce-100', 20417],
+    ['T1', 'Ce-T', 'T-1'],
+    ['T2', 'Ce-T', 'T-1'],
+    ['T3', 'Ce-T', 'T-1'],
+    ['C5', 'Ce-T', 'T-2'],
+  ]);
+  await bench.page.click('#undo');
+  await bench.page.waitForSelector('[data-key=assign-write]', { timeout: 60_000 });
+  expect(await names()).toEqual(asTyped);
+  expect(bench.errors).toEqual([]);
+}, 120_000);

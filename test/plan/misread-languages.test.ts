@@ -35,6 +35,15 @@ describe('cells that could not be read', () => {
     );
   });
 
+  it('say of serial numbers and types which row has them already, and which was meant', () => {
+    const place = { kind: 'cell', table: 'sensors', row: 9, heading: 'S/N' } as const;
+    const inGerman = (expected: string) => describeMisread({ place, read: 'S2', expected }, 'de').split('erwartet ')[1];
+    expect(inGerman('a serial number that no row above has (row 3, Ce-100)')).toBe('eine Seriennummer, die keine Zeile darüber hat (Zeile 3, Ce-100).'); // prettier-ignore
+    expect(inGerman('a name that no row above has; the first row is used')).toBe('ein Name, den keine Zeile darüber hat; die erste Zeile wird verwendet.'); // prettier-ignore
+    expect(inGerman('a serial number from sensors (did you mean "S10"?)')).toBe('eine Seriennummer der Aufnehmerliste (gemeint vielleicht „S10“?).'); // prettier-ignore
+    expect(inGerman('7 gram as in row 8, the first of this type, which is used')).toBe('7 gram wie in Zeile 8, der ersten dieses Typs, die verwendet wird.'); // prettier-ignore
+  });
+
   it('and the grounds of every default limit have German and French words', () => {
     const { signalToNoise, headroom, massRatio, thermalTolerance, spanTolerance } = DEFAULT_LIMITS;
     for (const { reason } of [signalToNoise, headroom, ...Object.values(massRatio), thermalTolerance, spanTolerance])

@@ -1,4 +1,5 @@
 import type { TypeUse, Unserved } from '../../plan/assign/assignment';
+import { lateWords } from '../../plan/assign/piece-words';
 import { objectiveWords, outcomeWords, shortageWords, stillNamedWords, unservedWords } from '../../plan/assign/words';
 import type { ScopedAssignment } from '../../workbook/assign/assign-rows';
 import { make } from '../dom';
@@ -29,6 +30,7 @@ export const assignResult = (state: AssignState, found: ScopedAssignment): Parts
     ...stillNamedWords(found, language).map((text) => make('p', { class: 'cw-caution' }, text)),
     found.overdrawn.length > 0 ? make('p', { class: 'cw-caution' }, words.overdrawn(found.overdrawn.join(', '))) : null,
     ...usesTable(state, found.uses),
+    ...lateWords(found, language, 'used').map((text) => make('p', { class: 'quiet' }, text)),
     folded(state, 'assign-rows', words.rowByRow, count(found.assigned), () => assignedList(state, found)),
     terms.length > 0
       ? folded(state, 'assign-objective', words.objective, '', () => [

@@ -1,6 +1,8 @@
 import type { Assigned } from '../../plan/assign/assignment';
+import { handedOutWords } from '../../plan/assign/piece-words';
 import { marginWords } from '../../plan/choosing/candidate-words';
 import type { ScopedAssignment } from '../../workbook/assign/assign-rows';
+import { hasColumn } from '../../workbook/assign/write-assignment';
 import { make } from '../dom';
 import { verdictWord } from '../verdict-mark';
 import type { AssignState } from './assign-state';
@@ -15,7 +17,9 @@ export const assignedList = (state: AssignState, found: ScopedAssignment): reado
   const { assigned } = found;
   const length = state.lengths.get('rows') ?? PAGE;
   const rest = assigned.length - length;
+  const pieces = handedOutWords(found, hasColumn(pane.session.source, 'serial'), pane.language);
   return [
+    ...pieces.map((text) => make('p', { class: 'quiet' }, text)),
     make(
       'ol',
       { class: 'cw-assign-rows', 'aria-label': words.rowByRow },
@@ -42,7 +46,7 @@ const line = (state: AssignState, { channels, rows }: ScopedAssignment, one: Ass
   const { combination, piece, serial, axis, verdict, margin, isPinned } = one;
   const parts = [combination.mount, combination.cable, combination.input].flatMap((part) => (part ? [part.name] : []));
   const facts = [
-    words.piece(serial ?? String(piece), axis),
+    serial === undefined ? words.piece(String(piece), axis) : words.numbered(serial, axis),
     ...parts,
     `${CHOOSE_PANE_WORDS[pane.language].margin} ${marginWords(margin, pane.language)}`,
     ...(isPinned ? [words.keeps] : sensor === combination.sensor ? [words.asNow] : []),

@@ -59,6 +59,7 @@ export const ENGLISH_ASSIGNING: AssignPaneWords = {
   objective: 'How the choice was made',
   rowByRow: 'Row by row',
   piece: (piece, axis) => `piece ${piece}${axis === undefined ? '' : `, axis ${axis}`}`,
+  numbered: (serial, axis) => `serial no. ${serial}${axis === undefined ? '' : `, axis ${axis}`}`,
   keeps: 'kept',
   asNow: 'as now',
   more: (count) => `Show ${count} more`,

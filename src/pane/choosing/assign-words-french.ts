@@ -60,6 +60,7 @@ export const FRENCH_ASSIGNING: AssignPaneWords = {
   objective: 'Comment le choix a été fait',
   rowByRow: 'Ligne par ligne',
   piece: (piece, axis) => `pièce ${piece}${axis === undefined ? '' : `, axe ${axis}`}`,
+  numbered: (serial, axis) => `n° de série ${serial}${axis === undefined ? '' : `, axe ${axis}`}`,
   keeps: 'gardé',
   asNow: 'comme maintenant',
   more: (count) => `Montrer ${count} de plus`,

@@ -61,6 +61,7 @@ export const GERMAN_ASSIGNING: AssignPaneWords = {
   objective: 'Wonach gewählt wurde',
   rowByRow: 'Zeile für Zeile',
   piece: (piece, axis) => `Stück ${piece}${axis === undefined ? '' : `, Achse ${axis}`}`,
+  numbered: (serial, axis) => `Serien-Nr. ${serial}${axis === undefined ? '' : `, Achse ${axis}`}`,
   keeps: 'behalten',
   asNow: 'wie jetzt',
   more: (count) => `${count} weitere zeigen`,

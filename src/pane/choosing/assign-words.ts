@@ -58,6 +58,7 @@ export interface AssignPaneWords {
   readonly objective: string;
   readonly rowByRow: string;
   readonly piece: (piece: string, axis: number | undefined) => string;
+  readonly numbered: (serial: string, axis: number | undefined) => string;
   readonly keeps: string;
   readonly asNow: string;
   readonly more: (count: string) => string;

@@ -44,13 +44,18 @@ const PIECE_WORDS: InLanguages<PieceWords> = {
 };
 
 const MOST_NAMED = 12;
-/** Types that are short although pieces of them exist. */
-export const lateWords = ({ uses, testEnd, shortage }: Assignment, language: Language): readonly string[] => {
-  if (testEnd === undefined || !shortage) return [];
-  const { fewest, alone } = shortage;
-  const short = new Set([...fewest, ...alone].flatMap((one) => (one.kind === 'sensor' ? [one.sensor] : [])));
-  return uses.flatMap(({ sensor, overdue, quantity, late }) => {
-    if (!short.has(sensor) || overdue === 0 || quantity === undefined) return [];
+/** Types of which pieces exist that calibration keeps out: those that are short, or the others that are in use. */
+export const lateWords = (
+  { uses, testEnd, shortage }: Assignment,
+  language: Language,
+  which: 'short' | 'used' = 'short',
+): readonly string[] => {
+  if (testEnd === undefined) return [];
+  const missing = shortage ? [...shortage.fewest, ...shortage.alone] : [];
+  const short = new Set(missing.flatMap((one) => (one.kind === 'sensor' ? [one.sensor] : [])));
+  return uses.flatMap(({ sensor, overdue, quantity, used, late }) => {
+    if (overdue === 0 || quantity === undefined) return [];
+    if (which === 'short' ? !short.has(sensor) : short.has(sensor) || used === 0) return [];
     const named = [...late.slice(0, MOST_NAMED), ...(late.length > MOST_NAMED ? ['…'] : [])].join(', ');
     return [PIECE_WORDS[language].late(overdue, quantity, sensor.name, dateText(testEnd), named)];
   });

@@ -13,6 +13,8 @@ type Phrase = readonly [english: RegExp, german: string, french: string];
 /** Pieces of what is expected of a cell; longer ones first. Words and units of the plan stay as they are. */
 const PHRASES: readonly Phrase[] = [
   [/\ba serial number from sensors\b/, 'eine Seriennummer der Aufnehmerliste', 'un numéro de série de la liste des capteurs'], // prettier-ignore
+  [/^a serial number that no row above has \(row (\d+), (.*)\)/, 'eine Seriennummer, die keine Zeile darüber hat (Zeile $1, $2)', 'un numéro de série qu’aucune ligne au-dessus n’a (ligne $1, $2)'], // prettier-ignore
+  [/^a name that no row above has; the first row is used/, 'ein Name, den keine Zeile darüber hat; die erste Zeile wird verwendet', 'un nom qu’aucune ligne au-dessus n’a ; la première ligne est utilisée'], // prettier-ignore
   [/\ba name from sensors\b/, 'ein Name der Aufnehmerliste', 'un nom de la liste des capteurs'],
   [/\ba name from mounts\b/, 'ein Name der Liste der Ankopplungen', 'un nom de la liste des fixations'],
   [/\ba name from cables\b/, 'ein Name der Kabelliste', 'un nom de la liste des câbles'],

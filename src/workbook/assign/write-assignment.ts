@@ -43,9 +43,12 @@ export const assignmentEdits = (
     const row = rows[place];
     if (row === undefined) return [];
     const channel = channels[place]!;
+    // Where nothing else in the row says which piece it is, the cell of the type goes on doing so.
+    const saysPiece =
+      !withSerial && one.serial !== undefined && cellText(source, row, 'sensor') === joinName(one.serial);
     return [
-      ...(isPinned ? [] : [{ row, key: 'sensor', value: combination.sensor.name }]),
-      ...(withSerial ? pieceEdits(row, serialCell(source, row), channel, one, withDue === true) : []),
+      ...(isPinned || saysPiece ? [] : [{ row, key: 'sensor', value: combination.sensor.name }]),
+      ...(withSerial ? pieceEdits(row, cellText(source, row, 'serial'), channel, one, withDue === true) : []),
       ...parts.flatMap((part): RowEdit[] => {
         const chosen = combination[part];
         if (!chosen || chosen === channel[part]) return [];
@@ -56,10 +59,10 @@ export const assignmentEdits = (
   });
 };
 
-/** The serial number as it stands in the row's own column, which another column may say in its place. */
-const serialCell = ({ tables, contentOf }: PlanSource, id: number): string => {
+/** The name or number as it stands in the row's own column, which another column may say in its place. */
+const cellText = ({ tables, contentOf }: PlanSource, id: number, key: string): string => {
   const at = listRowOf(tables, id);
-  const use = at?.table.columns.get('serial');
+  const use = at?.table.columns.get(key);
   if (!at || !use) return '';
   const { values, row, column } = contentOf(at.table.sheet);
   const cell = values[at.row - row]?.[use.column - column] ?? '';
