@@ -39,6 +39,7 @@ export type Finding =
       readonly peakAllowed?: number;
       readonly causes?: readonly CeilingCause[];
     })
+  | (Judged & { readonly check: 'no swing' })
   | (Judged & { readonly check: 'input mode'; readonly output: OutputMode; readonly mode: InputMode })
   | (Judged & {
       readonly check: 'mass ratio';

@@ -58,6 +58,7 @@ const levelFindings = (check: ChannelCheck, limits: Limits): readonly Finding[] 
       cause: both ? (inputNoise > sensorNoise ? 'input' : 'sensor') : undefined,
     });
   }
+  if (level.noSwing) found.push({ check: 'no swing', verdict: 'FAIL' });
   const room = level.headroom ?? (level.highEnd === 'FAIL' ? level.headroomAtMost : undefined);
   if (room !== undefined && !Number.isNaN(limits.headroom.pass)) {
     const { pass, origin } = limits.headroom;

@@ -22,6 +22,8 @@ export interface LevelCheck {
   /** m/s² peak and what sets it. */
   readonly ceiling?: Ceiling;
   readonly headroom?: number;
+  /** No voltage is left for the signal, so that there is no headroom at any level. */
+  readonly noSwing: boolean;
   /** Upper bounds of the two margins while a term is not known. */
   readonly signalToNoiseAtMost?: number;
   readonly headroomAtMost?: number;
@@ -100,7 +102,8 @@ export const checkLevel = (channel: Channel, band: Band | undefined, limits: Lim
   const room = terms.complete ? headroomAtMost : undefined;
   const { signalToNoise: lowLimit, headroom: highLimit } = limits;
   const lowEnd = marginVerdict(ratio, ratioAtMost, lowLimit.pass, lowLimit.warn);
-  const highEnd = marginVerdict(room, headroomAtMost, highLimit.pass, highLimit.warn);
+  const noSwing = terms.complete && ceiling?.value === 0;
+  const highEnd = noSwing ? 'FAIL' : marginVerdict(room, headroomAtMost, highLimit.pass, highLimit.warn);
   const mismatch = modeMismatch(sensor, input);
   if (input) missing.need(input.mode, MODE);
   const modes: Verdict = mismatch ? 'FAIL' : sensor?.output && input?.mode ? 'PASS' : 'INCOMPLETE';
@@ -113,6 +116,7 @@ export const checkLevel = (channel: Channel, band: Band | undefined, limits: Lim
     inputNoise: noise.input,
     signalToNoise: ratio,
     ceiling: terms.complete ? ceiling : undefined,
+    noSwing,
     headroom: room,
     signalToNoiseAtMost: noise.complete ? undefined : ratioAtMost,
     headroomAtMost: terms.complete ? undefined : headroomAtMost,

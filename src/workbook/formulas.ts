@@ -1,11 +1,20 @@
 import { dittoFormulas, type Dittos } from './dittos';
 import { OWN_KEYS, type OwnKey } from './own-columns';
 import { HostProblem } from './port';
-import { call, expressionsOf, frequencyArguments, missingOf, temperatureArguments, thermalArguments } from './row-expressions';
+import {
+  call,
+  expressionsOf,
+  frequencyArguments,
+  missingOf,
+  temperatureArguments,
+  thermalArguments,
+} from './row-expressions';
 import { ROW_NUMBER, rowSources, type PlanTables, type RowSources } from './row-sources';
 
 /** Characters of a formula that Excel takes, less what row numbers may add. */
 const LONGEST = 8000;
+/** g, below any level: only an upper limit of 0 is under it. */
+const LEAST_CEILING = '0.000000001';
 
 type Writer = (from: RowSources) => string;
 
@@ -67,6 +76,8 @@ const WRITERS: Readonly<Record<OwnKey, Writer>> = {
       'VERDICT.WORST',
       call('VERDICT.ATLEAST', from.own('signalToNoise'), signalToNoise('pass'), signalToNoise('warn')),
       call('VERDICT.ATLEAST', from.own('headroom'), headroom('pass'), headroom('warn')),
+      // Without any swing there is no headroom to be judged.
+      call('VERDICT.ATLEAST', from.own('ceiling'), LEAST_CEILING),
       call('VERDICT.MODE', output, i('mode')),
     );
   },
@@ -112,7 +123,7 @@ const WRITERS: Readonly<Record<OwnKey, Writer>> = {
     const { m, c, i, output, band, signalToNoise, headroom, massLimit, thermalTolerance } = expressionsOf(from);
     return call(
       'REASON',
-      `${from.own('levelVerdict')}&" "&${call('CAUSE.MODE', output, i('mode'))}`,
+      `${from.own('levelVerdict')}&" "&${call('CAUSE.MODE', output, i('mode'), from.own('ceiling'))}`,
       from.own('signalToNoise'),
       from.own('headroom'),
       from.own('massVerdict'),

@@ -15,6 +15,7 @@ const SAMPLES: { readonly [C in Finding['check']]: readonly Extract<Finding, { c
     { check: 'headroom', verdict: 'WARN', number: 1.5, isBound: true, limit: 3.5, ceiling: 490.3, causes: ['input range'] }, // prettier-ignore
     { check: 'headroom', verdict: 'WARN', number: 1.5, limit: 3.5, ceiling: 490.3, causes: ['amplifier output'] },
   ],
+  'no swing': [{ check: 'no swing', verdict: 'FAIL' }],
   'input mode': [{ check: 'input mode', verdict: 'FAIL', output: 'charge', mode: 'IEPE' }],
   'mass ratio': [
     { check: 'mass ratio', verdict: 'FAIL', number: 0.2707, limit: 0.1, origin: `${DEFAULT_ORIGIN}; no purpose given, survey`, allowed: 0.001269 }, // prettier-ignore

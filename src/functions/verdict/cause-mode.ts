@@ -12,14 +12,24 @@ export const causeMode = defineFunction({
   args: {
     output: { kind: 'choice', choices: OUTPUT_MODES, text: 'Output mode of the sensor.', forgiving: true },
     mode: { kind: 'choice', choices: INPUT_MODES, text: 'Mode of the input.', forgiving: true },
+    ceiling: {
+      unit: 'g',
+      text: 'Upper limit of the channel; 0 where the supply leaves no swing.',
+      forgiving: true,
+      optional: true,
+    },
   },
   result: { kind: 'text', text: 'A sentence; a dash where the input takes it, or one of both is not known.' },
   validity: 'The signal’s kind only; connectors and wiring are for the person who plugs them.',
   source: { kind: 'practice', note: 'common practice, no source' },
-  compute: ({ output, mode }) =>
-    !output || !mode || MODE_OF[output] === mode
-      ? NO_TEXT
-      : sentenceOf({ check: 'input mode', verdict: 'FAIL', output, mode }),
+  compute: ({ output, mode, ceiling }) => {
+    const fails = output && mode && MODE_OF[output] !== mode;
+    const told = [
+      ...(fails ? [sentenceOf({ check: 'input mode', verdict: 'FAIL', output, mode })] : []),
+      ...(ceiling === 0 ? [sentenceOf({ check: 'no swing', verdict: 'FAIL' })] : []),
+    ];
+    return told.join(' ') || NO_TEXT;
+  },
   examples: [
     {
       args: ['charge', 'IEPE'],
@@ -27,6 +37,12 @@ export const causeMode = defineFunction({
       from: 'common practice, no source: a charge sensor has no electronics to feed',
     },
     { args: ['IEPE', 'IEPE'], result: '–', from: 'common practice, no source: constant-current sensor on its supply' },
+    {
+      args: ['IEPE', 'IEPE', 0],
+      result:
+        'The supply leaves the signal no voltage beside the bias, hence no headroom: a higher supply voltage or a sensor with another bias would help.',
+      from: 'by definition: an upper limit of 0 is no headroom at any level',
+    },
     { args: [null, 'IEPE'], result: '–', from: 'by definition: what is not known is no cause' },
   ],
 });

@@ -59,7 +59,8 @@ export const levelMargins = (
   const over = (dB: number | undefined, pass: number) => (dB === undefined ? undefined : dB - pass);
   const ratio = level.signalToNoise ?? (level.lowEnd === 'FAIL' ? level.signalToNoiseAtMost : undefined);
   give(take, 'signal to noise', level.lowEnd, over(ratio, limits.signalToNoise.pass));
-  const room = level.headroom ?? (level.highEnd === 'FAIL' ? level.headroomAtMost : undefined);
+  const lost = level.noSwing ? -Infinity : level.headroomAtMost;
+  const room = level.headroom ?? (level.highEnd === 'FAIL' ? lost : undefined);
   give(take, 'headroom', level.highEnd, over(room, limits.headroom.pass));
 };
 

@@ -39,6 +39,8 @@ export const verdict: Translations = {
   'Mode of the input.': 'Mode de l’entrée.',
   'Why VERDICT.MODE fails, in words: which output stands on which input, and what would help.':
     'Pourquoi VERDICT.MODE donne FAIL, en mots : quelle sortie sur quelle entrée, et ce qui aiderait.',
+  'Upper limit of the channel; 0 where the supply leaves no swing.':
+    'Limite haute de la voie ; 0 si l’alimentation ne laisse aucune excursion.',
   'A sentence; a dash where the input takes it, or one of both is not known.':
     'Une phrase ; un tiret là où l’entrée convient ou si l’un des deux n’est pas connu.',
   'Which temperature lies beyond which operating limit, in words: sensor, mount and cable.':

@@ -39,6 +39,8 @@ export const verdict: Translations = {
   'Mode of the input.': 'Betriebsart des Eingangs.',
   'Why VERDICT.MODE fails, in words: which output stands on which input, and what would help.':
     'Warum VERDICT.MODE auf FAIL steht, in Worten: welcher Ausgang an welchem Eingang, und was helfen würde.',
+  'Upper limit of the channel; 0 where the supply leaves no swing.':
+    'Obere Grenze des Kanals; 0, wo die Speisung keinen Spielraum lässt.',
   'A sentence; a dash where the input takes it, or one of both is not known.':
     'Ein Satz; ein Strich, wo der Eingang passt oder eines von beiden unbekannt ist.',
   'Which temperature lies beyond which operating limit, in words: sensor, mount and cable.':

@@ -84,6 +84,8 @@ export const ENGLISH: Sentences = {
     const most = f.isBound ? 'at most ' : '';
     return `Headroom ${most}${number}, limit ${limit}${from(f.origin)}${because(f, ends, allowed || undefined)}`;
   },
+  'no swing': () =>
+    'The supply leaves the signal no voltage beside the bias, hence no headroom: a higher supply voltage or a sensor with another bias would help.',
   'input mode': ({ output, mode }) =>
     `${output} output on ${INPUT_FOR[mode]} input: the two do not work together; ${INPUT_FOR[output]} input would help.`,
   'mass ratio': (f) => {

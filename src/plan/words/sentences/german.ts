@@ -84,6 +84,8 @@ export const GERMAN: Sentences = {
     const most = f.isBound ? 'höchstens ' : '';
     return `Aussteuerreserve ${most}${number}, Grenze ${limit}${from(f.origin)}${because(f, ends, allowed || undefined)}`;
   },
+  'no swing': () =>
+    'Die Speisung lässt dem Signal neben der Ruhespannung keinen Spielraum, also keine Aussteuerreserve: Eine höhere Speisespannung oder ein Aufnehmer mit anderer Ruhespannung hülfe.',
   'input mode': ({ output, mode }) =>
     `${OUTPUT[output]} an ${INPUT_FOR[mode]}: beide arbeiten nicht zusammen; ein ${INPUT_FOR[output]} hülfe.`,
   'mass ratio': (f) => {
