@@ -23,8 +23,12 @@ export interface BorderLine {
 export const SIDES = ['left', 'right', 'top', 'bottom'] as const;
 export type Borders = { readonly [Side in (typeof SIDES)[number]]?: BorderLine };
 
-/** All that can be told of a cell's look, to carry a sheet of one host into a file. */
-export interface WholeLook extends CellLook {
+/** All that can be told of a cell's look, to carry it from one host into a file; null takes away what was there. */
+export interface WholeLook extends Omit<CellLook, 'ink' | 'ground' | 'align' | 'vertical'> {
+  readonly ink?: string | null;
+  readonly ground?: string | null;
+  readonly align?: CellLook['align'] | null;
+  readonly vertical?: CellLook['vertical'] | null;
   readonly italic?: boolean;
   readonly underline?: boolean;
   readonly strike?: boolean;

@@ -12,6 +12,7 @@ import { FUNCTIONS } from '../../src/functions/index';
 import { cellAddress } from '../../src/workbook/address';
 import { OWN_COLUMNS } from '../../src/workbook/own-columns';
 import type { SheetContent } from '../../src/workbook/port';
+import { pythonWith } from '../python';
 import { describeAddedSheets } from './added-sheets';
 import { MACROS, plannersWorkbook, withMacros } from './saving-workbook';
 import { launch, startServer, Workbench } from './workbench-page';
@@ -53,6 +54,15 @@ const csvFields = (line: string): string[] =>
   [...line.matchAll(/(?:^|,)(?:"((?:[^"]|"")*)"|([^,]*))/g)].map(([, quoted, plain]) =>
     quoted === undefined ? plain! : quoted.replaceAll('""', '"'),
   );
+/** Bold cells of Totals, their font, and that of the heading that was bold before. */
+const LOOKS = `
+import json, sys
+from openpyxl import load_workbook
+book = load_workbook(sys.argv[1])
+a, b = book['Totals']['A1'].font, book['Totals']['A2'].font
+print(json.dumps([a.b, b.b, a.name, a.sz, book['Channels']['A1'].font.b]))
+`;
+const python = pythonWith('openpyxl') ?? 'python3';
 const text = (bytes: Uint8Array | undefined) => new TextDecoder().decode(bytes);
 
 beforeAll(async () => {
@@ -246,8 +256,8 @@ describe('a workbook that was arranged anew', () => {
   }, 120_000);
 });
 
-describe('what the copy cannot take', () => {
-  it('are formats set by hand, which it says; a typed date keeps its format', async () => {
+describe('looks given by hand', () => {
+  it('are in the copy, and a typed date keeps its format', async () => {
     await openFile('plan.xlsx', original);
     await bench.type('Totals', 8, 1, '2026-05-01');
     await bench.page.waitForTimeout(500);
@@ -256,14 +266,19 @@ describe('what the copy cannot take', () => {
     );
     await bench.page.keyboard.press('Control+b');
     await bench.page.waitForTimeout(500);
-    const { bytes } = await takeDownload(() => bench.page.click('#save'));
-    expect(await message()).toMatch(/1 cell of yours changed.*although they were changed here: formats of cells/);
+    const { bytes, path } = await takeDownload(() => bench.page.click('#save'));
+    expect(await message()).toMatch(/1 cell of yours changed.*\d cells? of yours looks? as here/);
+    expect(await message()).not.toContain('although they were changed here');
+    const shown = execFileSync(python, ['-W', 'ignore', '-c', LOOKS, path], { encoding: 'utf8' });
+    expect(JSON.parse(shown)).toEqual([true, false, 'Calibri', 11, true]);
     const { values, dates } = read(bytes, 'Totals');
     // Days from the last of 1899 to the first of May 2026, as ISO 29500 counts dates.
     expect(values[8]![1]).toBe((Date.UTC(2026, 4, 1) - Date.UTC(1899, 11, 30)) / 86_400_000);
     expect(dates.get('B9')).toMatch(/^2026-05-01/);
   }, 60_000);
+});
 
+describe('what the copy cannot take', () => {
   it('is a cell of a formula that fills several: nothing is written, and the reason is said', async () => {
     await openFile('plan.xlsx', original);
     await bench.type('Totals', 0, 4, '5');

@@ -7,17 +7,21 @@ import {
   MoveRangeMutation,
   MoveRowsMutation,
   RemoveColMutation,
+  RemoveNumfmtMutation,
   RemoveRowMutation,
   RemoveWorksheetMergeMutation,
   ReorderRangeMutation,
+  SetColDataMutation,
+  SetNumfmtMutation,
   SetRangeValuesMutation,
+  SetRowDataMutation,
   type IMoveRangeMutationParams,
 } from '@univerjs/sheets';
 import { Services, type Host } from './host';
+import { TouchedCells } from './touched-cells';
 
 /** Commands by which a person changes something beside the content of cells, and what that is called. */
 const BESIDE_CONTENT: readonly (readonly [RegExp, string])[] = [
-  [/\.(set-style|set-border|numfmt\.|clear-selection-format|paste-format|apply-format-painter)/, 'formats of cells'],
   [
     /\.(delta-|set-worksheet-col-width|set-row-height|set-col-auto|set-row-is-auto|hide-|set-.*-(hidden|visible))/,
     'widths, heights and hidden rows or columns',
@@ -51,6 +55,20 @@ const STEPS: ReadonlyMap<string, Pick<StructureStep, 'what' | 'how'>> = new Map(
   [RemoveColMutation.id, { what: 'Columns', how: 'removed' }],
   [MoveColsMutation.id, { what: 'Columns', how: 'moved' }],
 ]);
+interface NumberFormats {
+  readonly subUnitId: string;
+  readonly values?: Readonly<Record<string, { readonly ranges: readonly IRange[] }>>;
+  readonly ranges?: readonly IRange[];
+}
+interface WholeLines {
+  readonly subUnitId: string;
+  readonly columnData?: Readonly<Record<number, object | null>>;
+  readonly rowData?: Readonly<Record<number, object | null>>;
+}
+const NUMBER_FORMATS: ReadonlySet<string> = new Set([SetNumfmtMutation.id, RemoveNumfmtMutation.id]);
+const WHOLE_LINES: ReadonlySet<string> = new Set([SetColDataMutation.id, SetRowDataMutation.id]);
+/** What a cell of the grid holds beside its look. */
+const CONTENT: ReadonlySet<string> = new Set(['v', 'f', 'si', 'p']);
 const MERGES: ReadonlySet<string> = new Set([AddWorksheetMergeMutation.id, RemoveWorksheetMergeMutation.id]);
 
 /** Undoing a step leaves the sheet as it was; so does the opposite step at the same place. */
@@ -67,7 +85,8 @@ const undoes = (step: StructureStep, last: StructureStep | undefined): boolean =
 /** Follows what happens to the open workbook, so that saving knows which cells were written and what else was done. */
 export class EditLog {
   private readonly services: Services;
-  private readonly cells = new Map<string, Map<number, Set<number>>>();
+  private readonly cells = new TouchedCells();
+  private readonly looks = new TouchedCells();
   private readonly ranges = new Map<string, IRange[]>();
   private readonly beside = new Set<string>();
   private steps: StructureStep[] = [];
@@ -85,6 +104,7 @@ export class EditLog {
   /** Starts over: the workbook is now as its file says. */
   begin(): void {
     this.cells.clear();
+    this.looks.clear();
     this.ranges.clear();
     this.beside.clear();
     this.steps = [];
@@ -95,11 +115,16 @@ export class EditLog {
   wasWritten(sheet: string, row: number, column: number): boolean {
     const id = this.services.openWorkbook()?.getSheetBySheetName(sheet)?.getSheetId() ?? '';
     return (
-      this.cells.get(id)?.get(row)?.has(column) === true ||
+      this.cells.has(id, row, column) ||
       (this.ranges.get(id) ?? []).some(
         (r) => row >= r.startRow && row <= r.endRow && column >= r.startColumn && column <= r.endColumn,
       )
     );
+  }
+
+  /** Cells whose look anybody may have changed since then, row by row. */
+  lookedAt(sheet: string): readonly (readonly [row: number, column: number])[] {
+    return this.looks.of(this.services.openWorkbook()?.getSheetBySheetName(sheet)?.getSheetId() ?? '');
   }
 
   /** What a person changed beside contents since then, in words. */
@@ -158,6 +183,8 @@ export class EditLog {
     const step = STEPS.get(id);
     if (step) this.noteStep(step, params as Place & { sourceRange?: IRange; targetRange?: IRange });
     else if (id === SetRangeValuesMutation.id) this.noteCells(params as { subUnitId: string; cellValue?: object });
+    else if (NUMBER_FORMATS.has(id)) this.noteNumberFormats(params as NumberFormats);
+    else if (WHOLE_LINES.has(id)) this.noteLines(params as WholeLines);
     else if (id === ReorderRangeMutation.id) this.noteRange(params as Place);
     else if (id === MoveRangeMutation.id) {
       const { from, to, fromRange, toRange } = params as IMoveRangeMutationParams;
@@ -194,13 +221,22 @@ export class EditLog {
   }
 
   private noteCells({ subUnitId, cellValue }: { subUnitId: string; cellValue?: object }): void {
-    const rows = this.cells.get(subUnitId) ?? new Map<number, Set<number>>();
-    this.cells.set(subUnitId, rows);
     for (const [row, cells] of Object.entries(cellValue ?? {}))
       for (const [column, cell] of Object.entries((cells ?? {}) as object)) {
-        if (cell && !['v', 'f', 'si', 'p'].some((key) => key in (cell as object))) continue;
-        const columns = rows.get(Number(row)) ?? new Set<number>();
-        rows.set(Number(row), columns.add(Number(column)));
+        const keys = cell ? Object.keys(cell as object) : ['v', 's'];
+        if (keys.some((key) => CONTENT.has(key))) this.cells.add(subUnitId, Number(row), Number(column));
+        if (keys.includes('s')) this.looks.add(subUnitId, Number(row), Number(column));
       }
+  }
+
+  private noteNumberFormats({ subUnitId, values = {}, ranges = [] }: NumberFormats): void {
+    for (const range of [...Object.values(values).flatMap((each) => each.ranges), ...ranges])
+      this.looks.addRange(subUnitId, range);
+  }
+
+  private noteLines({ subUnitId, columnData, rowData }: WholeLines): void {
+    const lines = Object.values({ ...columnData, ...rowData });
+    if (this.wasOpened(subUnitId) && lines.some((line) => line && 's' in line))
+      this.beside.add('formats of whole rows and columns');
   }
 }

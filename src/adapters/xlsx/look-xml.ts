@@ -41,7 +41,8 @@ export function fontPieces(base: readonly Piece[], look: WholeLook, t: TagOf): r
   mark('strike', look.strike);
   mark('u', look.underline);
   if (look.points !== undefined) put('sz', `<${t('sz')} val="${look.points}"/>`);
-  if (look.ink !== undefined) put('color', `<${t('color')} rgb="${argb(look.ink)}"/>`);
+  if (look.ink === null) put('color', undefined);
+  else if (look.ink !== undefined) put('color', `<${t('color')} rgb="${argb(look.ink)}"/>`);
   // A scheme or a family of the font before would stand against the new one.
   if (look.font !== undefined)
     put('name', `<${t('name')} val="${escapeAttribute(look.font)}"/>`, 'family', 'charset', 'scheme');

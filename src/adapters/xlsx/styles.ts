@@ -143,11 +143,15 @@ export class Styles {
     let inside = '';
     const t = (local: string): string => tagName(this.root, local);
     const alignment = new Map(child(element, 'alignment')?.attributes ?? []);
-    if (look.align !== undefined) alignment.set('horizontal', look.align);
-    if (look.vertical !== undefined) alignment.set('vertical', look.vertical);
-    if (look.wrap !== undefined) alignment.set('wrapText', look.wrap ? '1' : '0');
-    if (look.align !== undefined || look.wrap !== undefined || look.vertical !== undefined)
+    const align = (name: string, value: string | null | undefined): void => {
+      if (value === undefined) return;
+      if (value === null) alignment.delete(name);
+      else alignment.set(name, value);
       xf.set('applyAlignment', '1');
+    };
+    align('horizontal', look.align);
+    align('vertical', look.vertical);
+    if (look.wrap !== undefined) align('wrapText', look.wrap ? '1' : '0');
     if (alignment.size > 0) inside += `<${t('alignment')}${attributesText(alignment)}/>`;
     for (const other of element?.children ?? [])
       if (other.local !== 'alignment') inside += rawText(this.bytes, other.start, other.end);
@@ -186,7 +190,8 @@ export class Styles {
     return borders.add(borderXml(lines, t));
   }
 
-  private fill(ground: string): number {
+  private fill(ground: string | null): number {
+    if (ground === null) return 0;
     const t = (local: string): string => tagName(this.root, local);
     const fills = this.list('fills');
     // The first two fills have a fixed meaning.

@@ -1,3 +1,4 @@
+import { holds } from '../../adapters/xlsx/cell-reference';
 import type { FileChange } from '../../adapters/xlsx/changes';
 import type { WorkbookFile } from '../../adapters/xlsx/workbook-file';
 import { isCellError } from '../../functions/define';
@@ -16,11 +17,13 @@ import { addedSheet, cellsAsShown, renewedSheet } from './added-sheets';
 /** A sheet as the grid shows it, and what is known of how it came to be so. */
 export interface GridSheet extends Omit<SheetComparison, 'file' | 'own'> {
   numberFormat(row: number, column: number): string | undefined;
+  /** What changed of how cells look, but for those that are left to us. */
+  looks(isOurs: (row: number, column: number) => boolean): readonly WholeSheet['looks'][number][];
 }
 export interface SavedFile {
   readonly bytes: Uint8Array;
   /** Cells of the user that hold something else, cells of the user worked out anew, and cells of ours. */
-  readonly counts: Readonly<Record<CellDifference['kind'], number>>;
+  readonly counts: Readonly<Record<CellDifference['kind'] | 'looks', number>>;
   /** Sheets that the file did not have. */
   readonly added: readonly string[];
   readonly told: readonly string[];
@@ -61,17 +64,24 @@ const sheetChanges = (
   file: SheetContent,
   grid: GridSheet,
   tables: PlanTables | undefined,
-): { changes: FileChange[]; differences: readonly CellDifference[] } => {
+): { changes: FileChange[]; differences: readonly CellDifference[]; looks: number } => {
   const plan = tables && tablesOfEachList(tables).find(({ channels }) => channels.sheet === name);
   const own = plan && ownBlock(plan, grid.grid);
   const before = plan && ownBlock(plan, file);
   const differences = cellDifferences({ ...grid, file, own });
-  const changes: FileChange[] = [...blocksOf(name, differences), ...typedFormats(name, grid, differences)];
+  const isOurs = (row: number, column: number): boolean =>
+    [own, before].some((block) => block !== undefined && holds(block, row, column));
+  const looks = grid.looks(isOurs);
+  const changes: FileChange[] = [
+    ...blocksOf(name, differences),
+    ...typedFormats(name, grid, differences),
+    ...looks.map(({ range, look }): FileChange => ({ kind: 'look', sheet: name, range, look })),
+  ];
   const isRewritten = differences.some(({ kind, row, column }) => kind === 'own' && !isFormula(file, row, column));
   if (plan && own && isRewritten) changes.push(...dress(plan, file, grid.grid, own));
   if (before && !own)
     changes.unshift({ kind: 'clear', sheet: name, range: before }, { kind: 'marks', sheet: name, rules: [] });
-  return { changes, differences };
+  return { changes, differences, looks: looks.reduce((sum, { range }) => sum + range.rows * range.columns, 0) };
 };
 
 /** Holds a new workbook to what the grid shows; values that its writer does not know, as errors, are put right. */
@@ -116,7 +126,7 @@ export const saveIntoFile = (
   },
 ): SavedFile => {
   const changes: FileChange[] = [];
-  const counts = { edited: 0, renewed: 0, own: 0 };
+  const counts = { edited: 0, renewed: 0, own: 0, looks: 0 };
   file.rename(whole.renamed);
   const renewed = new Map(whole.renewed.map((sheet) => [sheet.content.sheet, sheet]));
   for (const { name } of file.sheets) {
@@ -130,6 +140,7 @@ export const saveIntoFile = (
     const sheet = sheetChanges(name, file.readSheet(name), grid, tables);
     changes.push(...sheet.changes);
     sheet.differences.forEach(({ kind }) => (counts[kind] += 1));
+    counts.looks += sheet.looks;
   }
   changes.push(...whole.added.flatMap(addedSheet));
   let isChanged = changes.length > 0 || whole.renamed.size > 0;

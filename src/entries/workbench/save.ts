@@ -1,9 +1,12 @@
+import type { IWorkbookData } from '@univerjs/core';
 import { EditLog } from '../../adapters/embedded/edit-log';
 import { newWorkbook, type ShownSheet } from '../../adapters/embedded/export/new-workbook';
+import { changedLooks } from '../../adapters/embedded/export/changed-looks';
 import { wholeSheet } from '../../adapters/embedded/export/whole-sheet';
 import { numberFormatOf, spillsOf, withFormulas } from '../../adapters/embedded/grid-facts';
 import type { Host } from '../../adapters/embedded/host';
 import type { EmbeddedSpreadsheet } from '../../adapters/embedded/spreadsheet';
+import { workbookFromFile } from '../../adapters/embedded/import/workbook';
 import { browserCodec } from '../../adapters/xlsx/codec-browser';
 import { FormulaNames } from '../../adapters/xlsx/formula-names';
 import { shiftFormula } from '../../adapters/xlsx/formula-text';
@@ -34,6 +37,9 @@ const counted = (count: number, one: string, many = `${one}s`): string =>
 const report = (name: string, { counts, added, told }: SavedFile, beside: readonly string[]): string =>
   [
     `Saved ${name}: ${counted(counts.edited, 'cell')} of yours changed, ${counted(counts.own, 'cell')} of ours written.`,
+    ...(counts.looks > 0
+      ? [`${counted(counts.looks, 'cell')} of yours ${counts.looks === 1 ? 'looks' : 'look'} as here.`]
+      : []),
     ...(added.length > 0 ? [`${added.length === 1 ? 'New sheet' : 'New sheets'}: ${added.join(', ')}.`] : []),
     ...(counts.renewed > 0
       ? [`${counted(counts.renewed, 'formula')} of yours ${counts.renewed === 1 ? 'has its' : 'have their'} new value.`]
@@ -112,6 +118,8 @@ export class Saving {
     const renamed = this.log.renamed();
     const before = new Map([...values].map(([name, opened]) => [renamed.get(name) ?? name, opened]));
     const sheets = new Map<string, GridSheet>();
+    const isStyled = [...before.keys()].some((sheet) => this.log.lookedAt(sheet).length > 0);
+    const asOpened = isStyled ? await workbookFromFile(bytes, this.file().name) : undefined;
     for (const [sheet, grid] of contents)
       sheets.set(sheet, {
         grid,
@@ -119,6 +127,7 @@ export class Saving {
         spills: spillsOf(this.host, sheet),
         wasWritten: (row, column) => this.log.wasWritten(sheet, row, column),
         numberFormat: (row, column) => numberFormatOf(this.host, sheet, row, column),
+        looks: (isOurs) => this.looks(sheet, asOpened, isOurs),
       });
     const added = new Set(this.log.added());
     const whole = [...contents.values()].map((content) => wholeSheet(this.host, content));
@@ -127,6 +136,15 @@ export class Saving {
       added: whole.filter(({ content }) => added.has(content.sheet)),
       renewed: whole.filter(({ content, drawings }) => drawings && !added.has(content.sheet)),
     });
+  }
+
+  private looks(
+    sheet: string,
+    asOpened: IWorkbookData | undefined,
+    isOurs: (row: number, column: number) => boolean,
+  ): ReturnType<GridSheet['looks']> {
+    const cells = this.log.lookedAt(sheet).filter(([row, column]) => !isOurs(row, column));
+    return asOpened && cells.length > 0 ? changedLooks(this.host, sheet, asOpened, cells) : [];
   }
 
   /** Makes a workbook from what the grid shows alone. */

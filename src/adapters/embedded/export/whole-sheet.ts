@@ -15,11 +15,10 @@ import { Services, type Host } from '../host';
 import { MARK_PREFIX } from '../import/rules';
 import { factsOf } from '../own-drawings';
 import { addressOf } from '../read-sheet';
+import { LookBlocks, type LookBlock } from './look-blocks';
 import { colourOf, lookOf } from './looks';
 import { simpleTables } from './tables';
 import { POINTS_PER_PIXEL, widthOfPixels } from './pixels';
-
-type Styled = WholeSheet['looks'][number];
 
 const frameOf = (
   sheet: Worksheet,
@@ -65,29 +64,10 @@ const frameOf = (
   };
 };
 
-/** Cells of one look side by side are one block, and so are equal runs below each other. */
-const looksOf = (sheet: Worksheet, styleOf: (cell: Nullable<ICellData>) => WholeLook | undefined): Styled[] => {
-  const blocks: { row: number; column: number; rows: number; columns: number; look: WholeLook; key: string }[] = [];
-  let run: (typeof blocks)[number] | undefined;
-  sheet.getCellMatrix().forValue((row, column, cell: Nullable<ICellData>) => {
-    const look = styleOf(cell);
-    if (!look || Object.keys(look).length === 0) return;
-    const key = JSON.stringify(look);
-    if (run?.row === row && run.column + run.columns === column && run.key === key) run.columns += 1;
-    else blocks.push((run = { row, column, rows: 1, columns: 1, look, key }));
-  });
-  const merged: typeof blocks = [];
-  const open = new Map<string, (typeof blocks)[number]>();
-  for (const block of blocks) {
-    const at = `${block.column} ${block.columns} ${block.key}`;
-    const above = open.get(at);
-    if (above && above.row + above.rows === block.row) above.rows += 1;
-    else {
-      merged.push(block);
-      open.set(at, block);
-    }
-  }
-  return merged.map(({ row, column, rows, columns, look }) => ({ range: { row, column, rows, columns }, look }));
+const looksOf = (sheet: Worksheet, styleOf: (cell: Nullable<ICellData>) => WholeLook | undefined): LookBlock[] => {
+  const blocks = new LookBlocks();
+  sheet.getCellMatrix().forValue((row, column, cell: Nullable<ICellData>) => blocks.add(row, column, styleOf(cell)));
+  return blocks.blocks();
 };
 
 const marksOf = (services: Services, sheetId: string): MarkRule[] => {
