@@ -21,6 +21,10 @@ const THROWN = 9.80665;
 
 const words = ({ group, location, remarks, mount, sensor }: Channel): string =>
   [group, location, remarks, mount?.name, mount?.description, sensor?.technology, sensor?.description].join(' ');
+const ADHESIVE = /glue|adhesive|epoxy|cyano|wax|cement|bond|tape|solvent|kleb|leim|wachs|colle|cire|adh[ée]s/i;
+/** Whether a mount is glued, waxed or taped, by its name and description. */
+export const isGlued = ({ mount }: Channel): boolean => ADHESIVE.test(`${mount?.name} ${mount?.description}`);
+
 const says =
   (pattern: RegExp) =>
   ({ channel }: ChannelCheck) =>
@@ -30,7 +34,7 @@ const isControl = ({ channel }: ChannelCheck): boolean => channel.role === 'cont
 const hottest = ({ channel }: ChannelCheck): number => channel.requirement.temperatureHigh ?? NaN;
 const coldest = ({ channel }: ChannelCheck): number => channel.requirement.temperatureLow ?? NaN;
 const namesChamber = says(/chamber|climat|klima/i);
-const namesAdhesive = says(/glue|adhesive|epoxy|cyano|wax|cement|bond|tape|solvent|kleb|leim|wachs/i);
+const namesAdhesive = says(ADHESIVE);
 const namesLaser = says(/laser|vibromet/i);
 const namesCeramic = says(/ceramic|keramik|pzt|zirconate/i);
 const namesHeight = says(/height|ladder|scaffold|roof|crane|mast|tower|overhead/i);

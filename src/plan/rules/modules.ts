@@ -37,9 +37,22 @@ export const inputModules = (checks: readonly ChannelCheck[]): readonly AcrossRo
 
 interface Capacity {
   readonly channels: number;
+  readonly modules: number;
   /** Where all modules of the mode are alike. */
   readonly moduleSize?: number;
 }
+
+/** Modules of one input mode: what is there, and the channels of the run that needs most of them. */
+export interface ModuleUse extends Capacity {
+  readonly mode: InputMode;
+  readonly needed: number;
+}
+export const moduleUse = (checks: readonly ChannelCheck[]): readonly ModuleUse[] =>
+  [...capacities(checks)].map(([mode, capacity]) => {
+    const of = checks.filter(({ channel }) => channel.input?.mode === mode);
+    const runs = grouped(of, ({ channel }) => folded(channel.run) ?? '');
+    return { mode, ...capacity, needed: Math.max(...[...runs.values()].map(({ length }) => length)) };
+  });
 
 const capacities = (checks: readonly ChannelCheck[]): ReadonlyMap<InputMode, Capacity> => {
   const found = new Map<InputMode, Capacity>();
@@ -49,7 +62,11 @@ const capacities = (checks: readonly ChannelCheck[]): ReadonlyMap<InputMode, Cap
     const known = found.get(mode);
     const isAlike = known === undefined || known.moduleSize === moduleChannels;
     const channels = (known?.channels ?? 0) + modules * moduleChannels;
-    found.set(mode, { channels, moduleSize: isAlike ? moduleChannels : undefined });
+    found.set(mode, {
+      channels,
+      modules: (known?.modules ?? 0) + modules,
+      moduleSize: isAlike ? moduleChannels : undefined,
+    });
   }
   return found;
 };

@@ -3,12 +3,15 @@ import { settlingTime } from '../../core/frequency/corner';
 import type { ChannelCheck } from '../../plan/check';
 import type { Channel } from '../../plan/model';
 import { inWords } from '../../plan/numbers-in-words';
+import { numbersIn } from '../../plan/words/sentences/numbers';
 import { dueOf } from '../../plan/pieces';
+import { isGlued } from '../../plan/cautions';
+import { moduleUse } from '../../plan/rules/modules';
 import { housingsOf } from '../../plan/rules/housings';
 import { groupedBy, type Line, type Section } from './section';
 import { REPORT_WORDS, type ReportWords } from './words';
 
-/** Common practice, no source: one in ten cables, one in twenty sensors and at least one of each type. */
+/** Common practice, no source: one in ten cables, mounts, glued points and connections, one in twenty sensors and at least one of each type. */
 const CABLE_SHARE = 10;
 const SENSOR_SHARE = 20;
 const spare = (items: number, share: number): number => Math.ceil(items / share);
@@ -20,10 +23,13 @@ const byName = (checks: readonly ChannelCheck[], part: Part): (readonly [string,
   [...groupedBy(checks, (check) => nameOf(check, part))].filter(([name]) => name !== '');
 const joined = (...facts: readonly (string | undefined | false)[]): string => facts.filter(Boolean).join(', ');
 
+const grams = (si: number | undefined, language: Language): string | undefined =>
+  si === undefined ? undefined : numbersIn(language).withUnit(si, 'gram');
+
 /** What the plan needs in sensors, mounts, cables and inputs, when they are due, and how long to wait. */
 export const supplySections = (checks: readonly ChannelCheck[], language: Language): readonly Section[] => {
   const words = REPORT_WORDS[language];
-  const quantity = (si: number | undefined, unit: 'pF' | 'gram' | 'V', label: string): string | undefined =>
+  const quantity = (si: number | undefined, unit: 'pF' | 'V', label: string): string | undefined =>
     si === undefined ? undefined : `${markedIn(inWords(si, unit), language)} ${label}`;
   return [
     sensors(checks, words),
@@ -31,13 +37,17 @@ export const supplySections = (checks: readonly ChannelCheck[], language: Langua
     {
       key: 'mounts',
       ...words.mounts,
-      columns: [words.sensors.channels, words.sensors.items],
-      lines: byName(checks, 'mount').map(([name, of]): Line => [
-        name,
-        of[0]?.channel.mount?.description ?? null,
-        of.length,
-        housingsOf(of).length,
-      ]),
+      columns: [words.sensors.channels, words.sensors.items, words.sensors.spare],
+      lines: mountLines(checks, language),
+    },
+    {
+      key: 'adhesives',
+      ...words.adhesives,
+      columns: [words.sensors.channels, words.adhesives.points, words.sensors.spare],
+      lines: mountLines(
+        checks.filter(({ channel }) => isGlued(channel)),
+        language,
+      ),
     },
     {
       key: 'cables',
@@ -46,10 +56,11 @@ export const supplySections = (checks: readonly ChannelCheck[], language: Langua
       lines: byName(checks, 'cable').map(([name, of]): Line => {
         const { cable } = of[0]!.channel;
         const items = housingsOf(of).length;
-        const facts = joined(quantity(cable?.capacitance, 'pF', 'pF'), quantity(cable?.mass, 'gram', 'g'));
+        const facts = joined(quantity(cable?.capacitance, 'pF', 'pF'), grams(cable?.mass, language));
         return [name, facts || null, of.length, items, spare(items, CABLE_SHARE)];
       }),
     },
+    connections(checks, words),
     {
       key: 'inputs',
       ...words.inputs,
@@ -59,9 +70,48 @@ export const supplySections = (checks: readonly ChannelCheck[], language: Langua
         return [name, joined(input?.mode, quantity(input?.range, 'V', 'V')) || null, of.length];
       }),
     },
+    modules(checks, words),
     due(checks, words),
     waits(checks, words, language),
   ];
+};
+
+const mountLines = (checks: readonly ChannelCheck[], language: Language): readonly Line[] =>
+  byName(checks, 'mount').map(([name, of]): Line => {
+    const { description, mass, temperatureMin, temperatureMax } = of[0]?.channel.mount ?? {};
+    const degrees = [temperatureMin, temperatureMax].map((si) => (si === undefined ? '' : inWords(si, '°C')));
+    const facts = joined(description, grams(mass, language), degrees.some(Boolean) && `${degrees.join(' … ')} °C`);
+    const items = housingsOf(of).length;
+    return [name, facts || null, of.length, items, spare(items, CABLE_SHARE)];
+  });
+
+/** A plan names no plugs; which parts have to fit each other it does. */
+const connections = (checks: readonly ChannelCheck[], words: ReportWords): Section => {
+  const lines = (from: Part, to: Part, side: string, count: (of: readonly ChannelCheck[]) => number): Line[] => {
+    const named = checks.filter((check) => nameOf(check, from) !== '' && nameOf(check, to) !== '');
+    return [...groupedBy(named, (check) => `${nameOf(check, from)} – ${nameOf(check, to)}`)].map(([pair, of]) => [pair, side, count(of), spare(count(of), CABLE_SHARE)]); // prettier-ignore
+  };
+  return {
+    key: 'connections',
+    title: words.connections.title,
+    text: words.connections.text,
+    columns: [words.sensors.items, words.sensors.spare],
+    lines: [
+      ...lines('sensor', 'cable', words.connections.atSensor, (of) => housingsOf(of).length),
+      ...lines('cable', 'input', words.connections.atInput, (of) => of.length),
+    ],
+  };
+};
+
+const modules = (checks: readonly ChannelCheck[], words: ReportWords): Section => {
+  const { title, text, needed, there, modules: count, free } = words.modules;
+  return {
+    key: 'modules',
+    title,
+    text,
+    columns: [needed, count, there, free],
+    lines: moduleUse(checks).map((use): Line => [use.mode, null, use.needed, use.modules, use.channels, use.channels - use.needed]), // prettier-ignore
+  };
 };
 
 const axesText = ({ sensor }: Channel): string | undefined =>

@@ -55,8 +55,23 @@ export const english: ReportWords = {
   },
   technologies: { title: 'Sensing element', text: 'Types in use' },
   notNamed: '(not named)',
-  mounts: { title: 'Mounts', text: 'Description' },
+  mounts: { title: 'Mounts', text: 'Mass and temperatures that the joint stands' },
   cables: { title: 'Cables', text: 'Capacitance and mass' },
+  adhesives: { title: 'Adhesives', text: 'Mounts that are glued, waxed or taped', points: 'Points' },
+  connections: {
+    title: 'Connections',
+    text: 'Parts whose connectors have to fit each other; the plan names no plugs',
+    atSensor: 'sensor to cable',
+    atInput: 'cable to input',
+  },
+  modules: {
+    title: 'Input modules',
+    text: 'By mode, for the run that needs most of them at once',
+    needed: 'Channels needed',
+    modules: 'Modules',
+    there: 'Channels there',
+    free: 'Free',
+  },
   inputs: { title: 'Inputs', text: 'Mode and range; channels of one mode share its modules' },
   due: { title: 'Calibration due', text: 'Sensor types in use and the date that their record gives', date: 'Date' },
   waits: {
@@ -76,7 +91,7 @@ export const english: ReportWords = {
     calibration: (degrees) =>
       `Where a sensor’s record names no calibration temperature, ${degrees} °C was taken; low limits without a loss count as 5 % (common practice, no source).`,
     spares:
-      'Spares: one in ten cables, one in twenty sensors and at least one of each type (common practice, no source).',
+      'Spares: one in ten cables, mounts, glued points and connections, one in twenty sensors and at least one of each type (common practice, no source).',
   },
   cautions: {
     title: 'Cautions',

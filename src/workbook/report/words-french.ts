@@ -63,8 +63,23 @@ export const french: ReportWords = {
   },
   technologies: { title: 'Élément sensible', text: 'Types utilisés' },
   notNamed: '(non indiqué)',
-  mounts: { title: 'Fixations', text: 'Description de la fixation' },
+  mounts: { title: 'Fixations', text: 'Masse et températures que supporte la liaison' },
   cables: { title: 'Câbles', text: 'Capacité et masse' },
+  adhesives: { title: 'Adhésifs', text: 'Fixations collées, à la cire ou au ruban', points: 'Points' },
+  connections: {
+    title: 'Connexions',
+    text: 'Pièces dont les connecteurs doivent s’accorder ; le plan ne nomme pas de fiches',
+    atSensor: 'capteur au câble',
+    atInput: 'câble à l’entrée',
+  },
+  modules: {
+    title: 'Modules d’entrée',
+    text: 'Par mode, pour la passe qui en demande le plus à la fois',
+    needed: 'Voies requises',
+    modules: 'Modules',
+    there: 'Voies présentes',
+    free: 'Libres',
+  },
   inputs: { title: 'Entrées', text: 'Mode et calibre ; les voies d’un même mode partagent ses modules' },
   due: {
     title: 'Étalonnage dû',
@@ -89,7 +104,7 @@ export const french: ReportWords = {
     calibration: (degrees) =>
       `Où la fiche d’un capteur ne donne pas de température d’étalonnage, ${degrees} °C est admis ; une limite basse sans perte vaut pour 5 % (pratique courante, sans source).`,
     spares:
-      'Réserve : un câble sur dix, un capteur sur vingt et au moins un de chaque type (pratique courante, sans source).',
+      'Réserve : un sur dix pour câbles, fixations, points collés et connexions, un capteur sur vingt et au moins un de chaque type (pratique courante, sans source).',
   },
   cautions: {
     title: 'Précautions',

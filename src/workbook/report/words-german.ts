@@ -58,8 +58,27 @@ export const german: ReportWords = {
   },
   technologies: { title: 'Messelement', text: 'Verwendete Typen' },
   notNamed: '(nicht genannt)',
-  mounts: { title: 'Ankopplungen', text: 'Beschreibung' },
+  mounts: { title: 'Ankopplungen', text: 'Masse und Temperaturen, die die Verbindung aushält' },
   cables: { title: 'Kabel', text: 'Kapazität und Masse' },
+  adhesives: {
+    title: 'Klebstoffe',
+    text: 'Geklebte, gewachste und mit Band befestigte Ankopplungen',
+    points: 'Stellen',
+  },
+  connections: {
+    title: 'Steckverbindungen',
+    text: 'Teile, deren Stecker zueinander passen müssen; der Plan nennt keine Steckerarten',
+    atSensor: 'Aufnehmer an Kabel',
+    atInput: 'Kabel an Eingang',
+  },
+  modules: {
+    title: 'Eingangsmodule',
+    text: 'Je Betriebsart, für den Lauf, der zugleich die meisten braucht',
+    needed: 'Kanäle nötig',
+    modules: 'Module',
+    there: 'Kanäle da',
+    free: 'Frei',
+  },
   inputs: { title: 'Eingänge', text: 'Betriebsart und Bereich; Kanäle einer Betriebsart teilen sich deren Module' },
   due: {
     title: 'Kalibrierung fällig',
@@ -84,7 +103,7 @@ export const german: ReportWords = {
     calibration: (degrees) =>
       `Nennt der Datensatz eines Aufnehmers keine Kalibriertemperatur, sind ${degrees} °C angenommen; untere Grenzen ohne Abfall gelten für 5 % (übliche Praxis, ohne Quelle).`,
     spares:
-      'Reserve: eines von zehn Kabeln, einer von zwanzig Aufnehmern und wenigstens einer je Typ (übliche Praxis, ohne Quelle).',
+      'Reserve: je eines von zehn Kabeln, Ankopplungen, Klebestellen und Steckverbindungen, einer von zwanzig Aufnehmern und wenigstens einer je Typ (übliche Praxis, ohne Quelle).',
   },
   cautions: {
     title: 'Vorsicht',

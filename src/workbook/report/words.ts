@@ -37,6 +37,21 @@ export interface ReportWords {
   readonly notNamed: string;
   readonly mounts: { readonly title: string; readonly text: string };
   readonly cables: { readonly title: string; readonly text: string };
+  readonly adhesives: { readonly title: string; readonly text: string; readonly points: string };
+  readonly connections: {
+    readonly title: string;
+    readonly text: string;
+    readonly atSensor: string;
+    readonly atInput: string;
+  };
+  readonly modules: {
+    readonly title: string;
+    readonly text: string;
+    readonly needed: string;
+    readonly modules: string;
+    readonly there: string;
+    readonly free: string;
+  };
   readonly inputs: { readonly title: string; readonly text: string };
   readonly due: { readonly title: string; readonly text: string; readonly date: string };
   readonly waits: { readonly title: string; readonly text: string; readonly corner: string; readonly wait: string };

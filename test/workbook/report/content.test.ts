@@ -32,6 +32,8 @@ for name, n in count('Sensor type').items():
 print(json.dumps({
   'channels': len(channels), 'parts': count('Structure part'), 'types': count('Sensor type'),
   'mounts': count('Mount'), 'cables': count('Cable'), 'inputs': count('Input'),
+  'pairs': collections.Counter(r['Cable'] + ' – ' + r['Input'] for r in channels if r['Cable'] and r['Input']),
+  'glued': {k: n for k, n in count('Mount').items() if any(w in k.lower() for w in ('glue', 'epoxy', 'wax', 'tape'))},
   'controls': collections.Counter(r['Structure part'] for r in channels if r['Role'] == 'control'),
   'noPurpose': sum(1 for r in channels if not r['Purpose']), 'due': due,
 }))
@@ -43,6 +45,8 @@ interface Counted {
   readonly mounts: Record<string, number>;
   readonly cables: Record<string, number>;
   readonly inputs: Record<string, number>;
+  readonly pairs: Record<string, number>;
+  readonly glued: Record<string, number>;
   readonly controls: Record<string, number>;
   readonly due: Record<string, [string, number]>;
 }
@@ -78,6 +82,20 @@ describe('a report of the demo plan, beside counts made by openpyxl', () => {
 
   it.each(['sensors', 'mounts', 'cables', 'inputs'] as const)('counts the channels of each of the %s', (key) => {
     expect(asRecord(key, 2)).toEqual(counted[key === 'sensors' ? 'types' : key]);
+  });
+
+  it('lists what is glued, and which parts have to fit each other', () => {
+    expect(asRecord('adhesives', 2)).toEqual(counted.glued);
+    const atInput = section('connections').lines.filter((line) => line[1] === 'cable to input');
+    expect(Object.fromEntries(atInput.map((line) => [line[0], line[2]]))).toEqual(counted.pairs);
+  });
+
+  it('keeps a tenth of cables, mounts, glued points and connections in reserve, whole pieces', () => {
+    for (const key of ['mounts', 'adhesives', 'cables', 'connections'] as const)
+      for (const [items, spare] of section(key).lines.map((line) => line.slice(-2).map(Number) as [number, number])) {
+        expect(spare).toBeGreaterThanOrEqual(items / 10);
+        expect(spare - items / 10).toBeLessThan(1);
+      }
   });
 
   it('lists what falls due with its date, the earliest first', () => {
