@@ -135,11 +135,7 @@ const pieceOf = ({ values, ...row }: RowReading, { sensor, pieces }: Lists, repo
   const type = joined?.type ?? typed;
   const number = serial ?? (joined && typed);
   const piece = number === undefined ? undefined : pieces.find(number, type);
-  if (
-    serial !== undefined &&
-    !piece &&
-    (typed === undefined ? pieces.all.length > 0 : sensor.get(joinName(typed))?.pieces)
-  )
+  if (serial !== undefined && !piece && (typed === undefined ? !pieces.isEmpty : sensor.get(joinName(typed))?.pieces))
     report('channels', { values, ...row }, 'serial', serial, expectedSerial(serial, pieces, type));
   const by = joined && (typed === undefined ? 'serial' : 'sensor');
   return { type, serial: number, piece, by } as const;

@@ -23,6 +23,10 @@ export class PieceIndex {
       }
   }
 
+  get isEmpty(): boolean {
+    return this.byBoth.size === 0;
+  }
+
   get all(): readonly Piece[] {
     return [...this.byBoth.values()];
   }

@@ -14,7 +14,7 @@ import type { AssignProblem } from './problem';
 import { findShortage, sizeOf, type Addition } from './shortage';
 import { solveProblem } from './solve';
 import type { SolveOptions, Solver } from './solver';
-import { wishOf } from './hand-out-pieces';
+import { poolPieces, wishOf } from './hand-out-pieces';
 import { countStock, type StockCount } from './stock-pools';
 import { withTestEnd } from './test-end';
 import { costTerms } from './terms';
@@ -140,9 +140,10 @@ const assignedOf = (
   { channels, stock, pairs, sites, counted, options }: Context,
 ): readonly Assigned[] => {
   const pinned = channels.map((channel) => isPinned(channel, options));
+  const known = poolPieces(counted.pools);
   const wishes = housings.map(({ pool, places }) => {
-    const own = places.map((i) => kept[i]!);
-    return wishOf(counted.pools[pool]!, stock, own.map((i) => ({ channel: channels[i]!, isKept: pinned[i]! }))); // prettier-ignore
+    const own = places.map((i) => ({ channel: channels[kept[i]!]!, isKept: pinned[kept[i]!]! }));
+    return wishOf(known[pool], stock.sensors[counted.pools[pool]!.sensor]!, own);
   });
   const pieces = numberPieces(housings, wishes, counted.pools.map(({ serials }) => serials?.length ?? Infinity)); // prettier-ignore
   const assigned = housings.flatMap(({ pool: p, places }, h): Assigned[] => {
