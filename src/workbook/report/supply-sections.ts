@@ -89,7 +89,10 @@ const mountLines = (checks: readonly ChannelCheck[], language: Language): readon
 const connections = (checks: readonly ChannelCheck[], words: ReportWords): Section => {
   const lines = (from: Part, to: Part, side: string, count: (of: readonly ChannelCheck[]) => number): Line[] => {
     const named = checks.filter((check) => nameOf(check, from) !== '' && nameOf(check, to) !== '');
-    return [...groupedBy(named, (check) => `${nameOf(check, from)} – ${nameOf(check, to)}`)].map(([pair, of]) => [pair, side, count(of), spare(count(of), CABLE_SHARE)]); // prettier-ignore
+    return [...groupedBy(named, (check) => `${nameOf(check, from)}\n${nameOf(check, to)}`).values()].map((of) => {
+      const items = count(of);
+      return [nameOf(of[0]!, from), `${side} ${nameOf(of[0]!, to)}`, items, spare(items, CABLE_SHARE)];
+    });
   };
   return {
     key: 'connections',
