@@ -32,12 +32,35 @@ export const sampleOf = (cells: readonly CellValue[]): readonly (number | string
 const share = <T>(items: readonly T[], holds: (item: T) => boolean): number =>
   items.length === 0 ? 0 : items.filter(holds).length / items.length;
 
-const isRangeText = (text: string, field: Field): boolean =>
-  field.unit !== undefined && /\d.*\d/.test(text) && readRange(text, field.unit).ok;
+/** Two readings of "1 - 0.4 kHz" are for the user to settle; the column is still one of ranges. */
+const isRangeText = (text: string, field: Field): boolean => {
+  if (field.unit === undefined || !/\d.*\d/.test(text)) return false;
+  const range = readRange(text, field.unit);
+  return range.ok || (range.problem.code === 'ambiguous' && !readQuantity(text, field.unit).ok);
+};
 
 /** Most cells are ranges such as "15..135 °C". */
 export const holdsRanges = (sample: readonly (number | string)[], field: Field): boolean =>
   share(sample, (cell) => typeof cell === 'string' && isRangeText(cell, field)) >= 0.6;
+
+/** Most cells carry a unit that fits, each its own. */
+export const cellsNameUnit = (sample: readonly (number | string)[], field: Field): boolean => {
+  const { unit } = field;
+  if (unit === undefined || unit === '1' || field.kind !== 'quantity') return false;
+  return (
+    share(sample, (cell) => {
+      const read = typeof cell === 'string' && /\d\s*\D/.test(cell) ? readQuantity(cell, unit) : undefined;
+      return read?.ok === true && read.value.unitText !== undefined;
+    }) >= 0.75
+  );
+};
+
+/** Numbers that run on, as far as there are any: 1, 2, 3 or M1, M2, M3. */
+export const countsRows = (sample: readonly (number | string)[]): boolean => {
+  const numbers = sample.map((cell) => Number(String(cell).replace(/^[^\d]{0,4}0*(?=\d)/, '')));
+  if (numbers.some((number) => !Number.isInteger(number))) return false;
+  return Math.max(...numbers) - Math.min(...numbers) <= 2 * numbers.length;
+};
 
 const quantityFit = (sample: readonly (number | string)[], field: Field, unitText: string | undefined): number => {
   const { unit } = field;
@@ -59,7 +82,7 @@ const quantityFit = (sample: readonly (number | string)[], field: Field, unitTex
 const looksLikeDate = (cell: number | string): boolean =>
   typeof cell === 'number'
     ? cell > 20_000 && cell < 80_000
-    : /\d{1,4}[-/. ](\d{1,2}|[a-z]{3})[-/. ]\d{2,4}/i.test(cell);
+    : /\d{1,4}[-/. ]+(\d{1,2}|(de )?\p{L}{3,10}\.?( de)?)[-/. ]+\d{2,4}|^\p{L}{3,10}\.? \d{1,2},? \d{4}/iu.test(cell);
 
 const CHOICE_WORD = /^[\p{L}][\p{L}\d ()/.\-–]{0,30}$/u;
 

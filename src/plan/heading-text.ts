@@ -39,6 +39,8 @@ const RESPELLED: Readonly<Record<string, string>> = {
   'ksa/s': 'kHz',
   ksps: 'kHz',
   'samples/s': 'Hz',
+  vdc: 'V',
+  vac: 'V',
 };
 /** "min" is the smallest, never minutes; none of our fields is kept in minutes. */
 const NEVER_UNITS = new Set(['min', 'max', 'to', 'in', 'h', 'd']);
@@ -91,8 +93,8 @@ export const unitIdOf = (unitText: string, unit: UnitId): UnitId | undefined => 
 
 const STATISTICS: readonly (readonly [RegExp, Statistic])[] = [
   [/^(pk|peak|p)([- ]?to[- ]?|-)(pk|peak|p)$|^pkpk$|^pp$|^ss$/, 'peak-to-peak'],
-  [/^r\.?m\.?s\.?$|^eff\.?$|^effektiv$|^efficace$|^eficaz$|^efficace$/, 'rms'],
-  [/^pk\.?$|^peak$|^0-p(k|eak)?$|^op$|^spitze$|^crete$|^pico$|^picco$|^max peak$/, 'peak'],
+  [/^r\.?m\.?s\.?$|^eff?\.?$|^effektiv$|^efficace$|^eficaz$|^efficace$|^effektivwert$/, 'rms'],
+  [/^pk\.?$|^peak$|^0-p(k|eak)?$|^op$|^spitze$|^sp\.?$|^spitzenwert$|^crete$|^pico$|^pic$|^picco$|^max peak$/, 'peak'],
 ];
 export const statisticOf = (text: string): Statistic | undefined => {
   const folded = text.normalize('NFKD').replace(/\p{M}/gu, '').trim().toLowerCase();
@@ -110,7 +112,7 @@ const readUnit = (written: string): { unitText?: string; statistic?: Statistic }
   const alone = statisticOf(text);
   if (alone) return { statistic: alone };
   const parts =
-    /^(.*?)[\s,_]*(r\.?m\.?s\.?|eff\.?|pk-?pk|p-p|peak[- ]to[- ]peak|pk\.?|peak|spitze|0-p|crête|pico|picco|effektiv|efficace|eficaz)$/i.exec(
+    /^(.*?)[\s,_]*(?:(?<=\s)(?:d[ei]|als) )?(r\.?m\.?s\.?|(?<=\s)ef\.?|(?<=\s)sp\.?|eff\.?|pk-?pk|p-p|peak[- ]to[- ]peak|pk\.?|peak|spitze|0-p|crête|pico|picco|pic|valeur crête|effektiv|efficace|eficaz)$/i.exec(
       text,
     );
   const statistic = parts?.[2] === undefined ? undefined : statisticOf(parts[2]);

@@ -1,9 +1,11 @@
 import type { UnitId } from '../core/units';
 import { fieldsOf, type Field, type TableName } from './fields';
 import { assignColumns } from './heading-assignment';
-import { evidenceFor, holdsRanges, sampleOf, type CellValue } from './heading-evidence';
+import { cellsNameUnit, countsRows, evidenceFor, holdsRanges, sampleOf, type CellValue } from './heading-evidence';
+import { tellsOther, tellsPart } from './heading-phrases';
 import { scoreWords } from './heading-score';
-import { readHeading, unitFits, unitIdOf, type HeadingText } from './heading-text';
+import { unitFits, unitIdOf, type HeadingText } from './heading-text';
+import { viewsOf, type HeadingViews } from './heading-views';
 
 export type { CellValue } from './heading-evidence';
 
@@ -36,6 +38,8 @@ export interface HeadingMatches {
 export interface ColumnEvidence {
   /** The cells below each heading, in the order of the headings. */
   readonly columns: readonly (readonly CellValue[])[];
+  /** What stands in each column alone, where the heading of a group was joined to it. */
+  readonly own?: readonly (string | undefined)[];
 }
 
 interface Scored {
@@ -53,17 +57,17 @@ const AGREEMENT_NEEDED = 0.5;
 
 const NOTHING: Scored = { score: 0, evidence: '' };
 
-const scoreColumn = (field: Field, heading: HeadingText, cells: readonly CellValue[] | undefined): Scored => {
+/** What a heading is worth by its words, its unit and the cells below. */
+const scoreReading = (field: Field, heading: HeadingText, sample: readonly (number | string)[]): Scored => {
   const { unitText, statistic } = heading;
   const fits = unitText !== undefined && field.unit !== undefined && unitFits(unitText, field.unit);
   if (unitText !== undefined && !fits) return NOTHING;
-  const sample = cells === undefined ? [] : sampleOf(cells);
   const words = scoreWords(`${field.table}.${field.key}`, field.title, heading, {
     isQuantity: field.kind === 'quantity',
-    unitFits: fits,
+    unitFits: fits || (unitText === undefined && cellsNameUnit(sample, field)),
     hasRanges: () => holdsRanges(sample, field),
   });
-  if (words.score < ASK_FROM / 1.5) return NOTHING;
+  if (words.score < ASK_FROM / 1.5) return fits ? byUnitAlone(field, heading, sample) : NOTHING;
   let { score } = words;
   const reasons = [`reads as "${words.phrase}"`];
   if (fits) {
@@ -86,6 +90,52 @@ const scoreColumn = (field: Field, heading: HeadingText, cells: readonly CellVal
   return { score: Math.min(1, score), evidence: reasons.join('; ') };
 };
 
+/** Fields worth a question where a column has their unit and words that nobody knows. */
+const ASKED_BY_UNIT = new Set([
+  ...['levelLow', 'levelHigh', 'bandLow', 'bandHigh', 'temperatureLow', 'temperatureHigh', 'localMass'],
+  ...['sensitivity', 'chargeSensitivity', 'fullScale', 'mass', 'resonance', 'temperatureMin', 'temperatureMax'],
+]);
+const byUnitAlone = (field: Field, heading: HeadingText, sample: readonly (number | string)[]): Scored => {
+  const { words, unitText } = heading;
+  if (!ASKED_BY_UNIT.has(field.key) || tellsPart(words) || words.some((word) => /^[\d.]+$/.test(word))) return NOTHING;
+  const agreement = evidenceFor(sample, field, unitText) ?? 0;
+  return agreement < 1 ? NOTHING : { score: ASK_FROM, evidence: `unit ${unitText} fits; all cells agree` };
+};
+
+/** A heading below that of its group, or said in two languages, may be worth slightly less than one that says all. */
+const ALONE = 0.98;
+const OF_A_PART = 0.75;
+const TWICE = 0.97;
+
+/** A mere "No." names the rows where it counts them; over other cells it may number anything. */
+const isLooseNumber = (field: Field, { score }: Scored, sample: readonly (number | string)[]): boolean =>
+  field.table === 'channels' && field.key === 'channel' && score < SURE_NUMBER && !countsRows(sample);
+const SURE_NUMBER = 0.75;
+const LOOSE = 0.9;
+
+const scoreColumn = (field: Field, views: HeadingViews, cells: readonly CellValue[] | undefined): Scored => {
+  const { whole, own, groupWords, halves } = views;
+  const isQuantity = field.kind === 'quantity';
+  const isPlanned = field.table === 'channels' && isQuantity;
+  if (isPlanned && tellsOther([...whole.words, ...whole.asides])) return NOTHING;
+  const sample = cells === undefined ? [] : sampleOf(cells);
+  let best = scoreReading(field, whole, sample);
+  const take = ({ score, evidence }: Scored, factor: number): void => {
+    if (score * factor > best.score) best = { score: score * factor, evidence };
+  };
+  // "Sensor temp. max": of the part, or of the channel?
+  if (isPlanned && tellsPart(whole.words)) best = { ...best, score: best.score * OF_A_PART };
+  if (own && !(isPlanned && tellsPart(groupWords))) take(scoreReading(field, own, sample), ALONE);
+  if (halves.length > 1) {
+    const scored = halves.map((half) => scoreReading(field, half, sample));
+    take(
+      scored.reduce((least, one) => (one.score < least.score ? one : least)),
+      TWICE,
+    );
+  }
+  return isLooseNumber(field, best, sample) ? { ...best, score: best.score * LOOSE } : best;
+};
+
 const bestScores = new Map<string, number>();
 /** The best score that the heading's words alone reach in the table: enough to tell a header row from data. */
 export const headingScore = (table: TableName, heading: string): number => {
@@ -93,8 +143,8 @@ export const headingScore = (table: TableName, heading: string): number => {
   const key = `${table}\n${heading}`;
   let best = bestScores.get(key);
   if (best === undefined) {
-    const read = readHeading(heading);
-    best = Math.max(...fieldsOf(table).map((field) => scoreColumn(field, read, undefined).score));
+    const views = viewsOf(heading);
+    best = Math.max(...fieldsOf(table).map((field) => scoreColumn(field, views, undefined).score));
     if (bestScores.size > 20_000) bestScores.clear();
     bestScores.set(key, best);
   }
@@ -138,10 +188,10 @@ export const matchHeadings = (
   evidence?: ColumnEvidence,
 ): HeadingMatches => {
   const fields = fieldsOf(table);
-  const read = headings.map(readHeading);
+  const read = headings.map((heading, i) => viewsOf(heading, evidence?.own?.[i]));
   const scored = fields.map((field) =>
-    read.map((heading, column) =>
-      headings[column]?.trim() ? scoreColumn(field, heading, evidence?.columns[column]) : NOTHING,
+    read.map((views, column) =>
+      headings[column]?.trim() ? scoreColumn(field, views, evidence?.columns[column]) : NOTHING,
     ),
   );
   // Only columns that some field wants take part: sheets can be very wide.
@@ -164,7 +214,7 @@ export const matchHeadings = (
     const column = at === undefined ? undefined : wanted[at];
     if (at !== undefined && column !== undefined && marginOf(scores, best, row, at) >= MARGIN) {
       const others = candidates.filter((other) => other.column !== column);
-      columns.set(field.key, toMatch(field, read[column]!, column, scored[row]![column]!, others));
+      columns.set(field.key, toMatch(field, read[column]!.whole, column, scored[row]![column]!, others));
     } else if (candidates.length > 0) unsure.set(field.key, candidates);
   });
   const taken = new Set([...columns.values()].map(({ column }) => column));

@@ -1,14 +1,15 @@
 import type { Problem } from '../core/issue';
 import { isAbsentText, isDittoText } from '../core/text/absent';
 import { readCurve } from '../core/text/curve';
+import { withoutFootnote } from '../core/text/marks';
 import { readList } from '../core/text/list';
 import { readQuantity, type QuantityReading, type ReadingOptions } from '../core/text/quantity';
 import { readRange } from '../core/text/range';
 import { toSi, UNITS, type UnitId } from '../core/units';
 import { obeys, signRule } from './bounds';
+import { readDateText } from './date-text';
 import type { Field } from './fields';
 import type { CellValue } from './heading-evidence';
-import { dateFromText } from './json-date';
 import { isErrorCell, type ColumnReading } from './table-reading';
 
 /** What one cell gave: a value, both ends of a range, nothing, or a refusal that says what was expected. */
@@ -35,6 +36,13 @@ export const readCell = (
   options: ReadingOptions = {},
 ): CellReading => {
   if (cell === null || cell === '') return BLANK;
+  const held = typeof cell === 'number' || typeof cell === 'string' ? column.held?.get(cell) : undefined;
+  if (held)
+    return refused(held.shown, expectedIn(field, column), {
+      code: 'ambiguous',
+      given: held.shown,
+      readings: held.readings,
+    });
   // In a list a lone dash says "none".
   const isDash = field.kind === 'list' && typeof cell === 'string' && readList(cell, 'Hz').ok;
   if (typeof cell === 'string' && (cell.trim() === '' || (isAbsentText(cell) && !isDash))) return BLANK;
@@ -85,8 +93,8 @@ const readChoice = (field: Field, cell: string | number): CellReading => {
 
 const readDate = (cell: string | number): CellReading => {
   if (typeof cell === 'number') return value(cell);
-  const serial = dateFromText(cell);
-  return serial === undefined ? refused(cell, 'a date, as in 2026-11-30') : value(serial);
+  const date = readDateText(cell);
+  return date.ok ? value(date.serial) : refused(cell, 'a date, as in 2026-11-30', date.problem);
 };
 
 const readCurveCell = (
@@ -138,7 +146,7 @@ const readQuantityCell = (
     unitTextOf(column) !== undefined &&
     reading.value.unitText === undefined
   )
-    reading = readQuantity(`${cell} ${unitTextOf(column)}`, unit, options);
+    reading = readQuantity(`${withoutFootnote(cell)} ${unitTextOf(column)}`, unit, options);
   if (isRangeEnd(field) && typeof cell === 'string' && (!reading.ok || reading.value.symmetric)) {
     const range = readRange(cell, unit, options);
     if (range.ok) return { kind: 'range', low: range.value.low, high: range.value.high };

@@ -12,6 +12,14 @@ export interface ColumnReading {
   /** Unit as written when it is none of ours. */
   readonly unitText?: string;
   readonly statistic?: 'rms' | 'peak';
+  /** Cells that can mean two things, which only the list as a whole shows; nothing is taken from them. */
+  readonly held?: ReadonlyMap<number | string, HeldReading>;
+}
+
+export interface HeldReading {
+  /** As the sheet shows it. */
+  readonly shown: string;
+  readonly readings: readonly [string, string];
 }
 
 /** A recognised table with its cells. */

@@ -2,6 +2,7 @@ import { TABLES } from '../plan/fields';
 import { isAbsentText } from '../core/text/absent';
 import { isUnitText } from '../plan/heading-text';
 import { headingScore } from '../plan/headings';
+import { hasNamesBelow, isBelowGroups, ownHeadings, type Headings } from './header-groups';
 import type { SheetCells } from './sheet-cells';
 
 /** A place where a table may begin. */
@@ -10,7 +11,9 @@ export interface HeaderCandidate {
   readonly headerRow: number;
   readonly headerRows: number;
   /** Sheet columns with their headings, rows of a header joined. */
-  readonly headings: ReadonlyMap<number, string>;
+  readonly headings: Headings;
+  /** Without the heading of the group above, where there is one. */
+  readonly own?: Headings;
   readonly listObject?: string;
   /** Last row of the host's table object. */
   readonly lastRow?: number;
@@ -58,7 +61,7 @@ const isUnitRow = (cells: SheetCells, row: number, columns: readonly number[]): 
 };
 
 /** Runs of columns with a heading; a column without heading and data parts two tables side by side. */
-const segmentsOf = (cells: SheetCells, below: number, headings: ReadonlyMap<number, string>): number[][] => {
+const segmentsOf = (cells: SheetCells, below: number, headings: Headings): number[][] => {
   const segments: number[][] = [];
   let current: number[] = [];
   for (let column = cells.firstColumn; column < cells.endColumn; column++) {
@@ -77,9 +80,9 @@ const segmentsOf = (cells: SheetCells, below: number, headings: ReadonlyMap<numb
   return segments;
 };
 
-const knownHeadings = (headings: Iterable<string>): number => {
+const knownHeadings = (headings: Headings, own?: Headings): number => {
   let most = 0;
-  const list = [...headings];
+  const list = [...headings.keys()].map((column) => own?.get(column) ?? headings.get(column)!);
   for (const table of TABLES)
     most = Math.max(most, list.filter((heading) => headingScore(table, heading) >= KNOWN).length);
   return most;
@@ -116,6 +119,28 @@ export const headingsOver = (
   return headings;
 };
 
+const withOwn = ({ headings, own }: HeaderCandidate): Headings =>
+  new Map([...headings].map(([column, heading]) => [column, own?.get(column) ?? heading]));
+
+const candidateAt = (
+  cells: SheetCells,
+  row: number,
+  rows: number,
+  headings: Headings,
+  isAsked: boolean,
+): HeaderCandidate | undefined => {
+  const columns = [...headings.keys()];
+  const own = ownHeadings(cells, row, rows, headings, joinHeading);
+  const known = knownHeadings(headings, own);
+  if (headings.size < 2 || (!isAsked && known < 2)) return undefined;
+  if (rows < HEADER_ROWS && isUnitRow(cells, row + rows, columns)) return undefined;
+  const last = row + rows - 1;
+  if (!isAsked && rows < HEADER_ROWS && isTextRow(cells, last + 1) && hasNamesBelow(cells, last, columns))
+    return undefined;
+  if (!isAsked && isBelowGroups(cells, row, columns)) return undefined;
+  return { cells, headerRow: row, headerRows: rows, headings, own, known };
+};
+
 /** Every place on the sheet where a header of one to three rows may stand. */
 export const headerCandidates = (
   cells: SheetCells,
@@ -126,11 +151,12 @@ export const headerCandidates = (
   for (const { name, range } of cells.content.tables) {
     const headings = headingsOver(cells, range.row, 1, range.column, range.column + range.columns, ignore);
     const lastRow = range.row + range.rows - 1;
-    const known = knownHeadings(headings.values());
+    const known = knownHeadings(headings);
     if (headings.size > 0)
       found.push({ cells, headerRow: range.row, headerRows: 1, headings, listObject: name, lastRow, known });
   }
   const seen = new Set<string>();
+  const repeated = new Set<number>();
   let looked = 0;
   const isInside = (row: number, column: number): boolean =>
     cells.content.tables.some(
@@ -150,13 +176,13 @@ export const headerCandidates = (
             .map((c) => [c, all.get(c) ?? '']),
         );
         looked += headings.size;
-        const known = knownHeadings(headings.values());
-        if (headings.size < 2 || (asked === undefined && known < 2)) continue;
-        if (rows < HEADER_ROWS && isUnitRow(cells, row + rows, [...headings.keys()])) continue;
+        const candidate = candidateAt(cells, row, rows, headings, asked !== undefined);
+        if (!candidate || (rows > 1 && repeated.has(row))) continue;
         // A header printed again further down belongs to the table that began above.
-        const same = JSON.stringify([...headings]);
-        if (!seen.has(same)) found.push({ cells, headerRow: row, headerRows: rows, headings, known });
-        seen.add(same);
+        const same = [headings, withOwn(candidate)].map((one) => JSON.stringify([...one]));
+        if (same.some((one) => seen.has(one))) repeated.add(row);
+        else found.push(candidate);
+        for (const one of same) seen.add(one);
       }
     }
   }

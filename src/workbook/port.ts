@@ -79,6 +79,8 @@ export interface SheetContent {
   readonly hiddenRows: readonly number[];
   /** Columns of the cells in a row that are crossed out, by row; absent where the host does not tell. */
   readonly crossedOut?: ReadonlyMap<number, readonly number[]>;
+  /** Cells that hold a date, by address, as 2026-11-30; absent where the host does not tell. */
+  readonly dates?: ReadonlyMap<string, string>;
 }
 /** By sheet and row, the columns of cells that are crossed out. */
 export type CrossedOut = ReadonlyMap<string, ReadonlyMap<number, readonly number[]>>;

@@ -1,6 +1,7 @@
 import type { InLanguages, Language } from '../core/language';
 import { formatQuantity } from '../core/text/format';
 import { readQuantity } from '../core/text/quantity';
+import { readRange } from '../core/text/range';
 import { UNITS, type UnitId } from '../core/units';
 import { fieldsOf, TABLES, type Field } from '../plan/fields';
 import { readCell } from '../plan/table-cell';
@@ -36,7 +37,7 @@ const WORDS: InLanguages<ReadingWords> = {
     unit: (heading, unit) => `„${heading}“ nennt keine Einheit: reine Zahlen gelten in ${unit}.`,
     statistic: (heading, statistic) =>
       `„${heading}“ sagt nicht, welcher Pegel gemeint ist: Zahlen gelten als ${statistic === 'rms' ? 'Effektivwert' : 'Spitzenwert'}.`,
-    cell: (text, value) => `„${text}“ wird als ${value.replace('.', ',')} gelesen.`,
+    cell: (text, value) => `„${text}“ wird als ${value.replaceAll('.', ',')} gelesen.`,
     crossed: (row) => `Zeile ${row} ist durchgestrichen und gehört nicht zum Plan.`,
     ditto: (text, meant, cell) => `${text} steht für „${meant}“ aus ${cell} darüber.`,
     more: (count) => `${count} weitere Zellen werden anders gelesen, als sie geschrieben sind.`,
@@ -45,7 +46,7 @@ const WORDS: InLanguages<ReadingWords> = {
     unit: (heading, unit) => `« ${heading} » n’indique pas d’unité : les nombres seuls sont pris en ${unit}.`,
     statistic: (heading, statistic) =>
       `« ${heading} » ne dit pas de quel niveau il s’agit : les nombres sont pris en ${statistic === 'rms' ? 'valeur efficace' : 'valeur crête'}.`,
-    cell: (text, value) => `« ${text} » est lu comme ${value.replace('.', ',')}.`,
+    cell: (text, value) => `« ${text} » est lu comme ${value.replaceAll('.', ',')}.`,
     crossed: (row) => `La ligne ${row} est barrée et ne fait pas partie du plan.`,
     ditto: (text, meant, cell) => `${text} vaut « ${meant} » de ${cell} au-dessus.`,
     more: (count) => `${count} autres cellules sont lues autrement qu’elles ne sont écrites.`,
@@ -72,10 +73,15 @@ const leftOpen = (field: Field, use: ColumnUse, cells: readonly unknown[]) => {
 /** A text of which more was taken than stands there, and what became of it. */
 const assumedValue = (field: Field, unit: UnitId, cell: unknown, use: ColumnUse): string | undefined => {
   if (typeof cell !== 'string') return undefined;
-  const told = readQuantity(cell, unit);
-  if (!told.ok || told.value.assumed === undefined) return undefined;
   const read = readCell(field, cell, use);
-  return read.kind === 'value' && typeof read.value === 'number' ? formatQuantity(read.value, unit, 6) : undefined;
+  const shown = (si: number) => formatQuantity(si, unit, 6);
+  if (read.kind === 'range') {
+    const range = readRange(cell, unit);
+    return range.ok && range.value.assumed ? `${shown(read.low)} … ${shown(read.high)}` : undefined;
+  }
+  if (read.kind !== 'value' || typeof read.value !== 'number') return undefined;
+  const told = readQuantity(cell, unit);
+  return told.ok && told.value.assumed !== undefined ? shown(read.value) : undefined;
 };
 
 const readingsIn = (table: RecognisedTable, content: SheetContent, words: ReadingWords): [Notice[], Notice[]] => {

@@ -1,5 +1,6 @@
 import { TABLES, type TableName } from '../plan/fields';
 import { headerCandidates } from './header-rows';
+import { withHeldCells } from './held-cells';
 import { applyCorrections } from './mapping';
 import { isOwnHeading } from './own-columns';
 import type { SheetContent, SheetInfo } from './port';
@@ -135,9 +136,19 @@ export const recognise = (
     reading.table !== 'channels' &&
     mapping[reading.table]?.sheet === undefined &&
     found.some(
-      (other) => other.table === 'channels' && other.strength > reading.strength + 1 && overlaps(other, reading),
+      (other) =>
+        other.table === 'channels' &&
+        !other.isDoubtful &&
+        other.strength > reading.strength + 1 &&
+        overlaps(other, reading),
     );
-  const readings = found.filter((reading) => !reading.barred && !isPartOfChannels(reading));
+  const plain = found.filter((reading) => !reading.barred && !isPartOfChannels(reading));
+  // What is doubtful gives way to any other list, of its kind or in its place.
+  const sure = plain.filter(({ isDoubtful }) => !isDoubtful);
+  const readings = plain.filter(
+    (reading) =>
+      !reading.isDoubtful || !sure.some((other) => other.table === reading.table || overlaps(other, reading)),
+  );
   const rank = ({ info, table }: Reading): number =>
     (info.visible ? 1 : 0) + (table === 'channels' && info.active ? 1 : 0);
   readings.sort((a, b) => {
@@ -155,7 +166,7 @@ export const recognise = (
     tables[reading.table] = { ...table, ...(further.length > 0 && { further }) };
   }
   if (tables.channels) tables.channels = withParts(tables.channels, perSheet, chosen, sheets, mapping);
-  return tables;
+  return withHeldCells(tables, (name) => sheets.find(({ content }) => content.sheet === name)!.content);
 };
 
 const withParts = (

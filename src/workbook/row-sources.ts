@@ -58,6 +58,18 @@ const inFieldUnit = (expression: string, use: ColumnUse, field: Field): string =
     : `CHAN.CONVERT(${expression},${quoted(unit)},${quoted(field.unit)})`;
 };
 
+/** More open cells than this make the whole column a question. */
+const MOST_HELD = 8;
+/** Nothing from cells that can mean two things. A mark behind the text keeps hosts from comparing it as a number. */
+const withoutHeld = (expression: string, { held }: ColumnUse): string => {
+  if (!held) return expression;
+  if (held.size > MOST_HELD) return 'NA()';
+  return [...held.keys()].reduce<string>((rest, cell) => {
+    const isHeld = typeof cell === 'number' ? `${expression}=${cell}` : `${expression}&"|"=${quoted(`${cell}|`)}`;
+    return `IF(${isHeld},NA(),${rest})`;
+  }, expression);
+};
+
 const columnRange = (table: RecognisedTable, column: number): string =>
   `${sheetPrefix(table.sheet)}${fixedCell(table.firstRow, column)}:${fixedCell(table.lastRow, column)}`;
 
@@ -93,14 +105,14 @@ export const rowSources = (tables: PlanTables, ownColumn: number): RowSources =>
       const found = use('channels', key);
       const { part } = tables.channels;
       if (!found && key === 'group' && part !== undefined) return quoted(part);
-      return found && inFieldUnit(rowCell(found), found, fieldByKey('channels', key));
+      return found && inFieldUnit(withoutHeld(rowCell(found), found), found, fieldByKey('channels', key));
     },
     lookup(name, key) {
       const table = tables[name];
       const found = use(name, key);
       if (!table || !found) return undefined;
       return inFieldUnit(
-        `INDEX(${columnRange(table, found.column)},${own(LINE_KEYS[name])})`,
+        withoutHeld(`INDEX(${columnRange(table, found.column)},${own(LINE_KEYS[name])})`, found),
         found,
         fieldByKey(name, key),
       );

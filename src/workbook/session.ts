@@ -18,6 +18,7 @@ import { judgePlan, type JudgedPlan } from './plan-of';
 import type { FieldPlace, Place, PlanView, RowDetail } from './plan-view';
 import type { ApplyOptions, Spreadsheet } from './port';
 import { limitRowsOf } from './limit-rows';
+import { withHeldCells } from './held-cells';
 import { recognise, type RecognisedTables, type SheetToRead } from './recognise';
 import { readAllResults, readResults, type Results } from './results';
 import type { PlanTables } from './row-sources';
@@ -99,7 +100,7 @@ export class PlanSession {
         this.tables = recognise(this.sheets, { mapping: this.mapping });
       }
       this.outline = outlineOf(this.sheets, this.tables);
-    }
+    } else this.tables = withHeldCells(this.tables, (sheet) => this.contentOf(sheet));
     this.results = readAllResults(this.tables, (sheet) => this.contentOf(sheet));
     return this.view();
   }

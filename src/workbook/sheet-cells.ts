@@ -29,6 +29,11 @@ export class SheetCells {
     return typeof spread === 'string' ? spread.trim() : '';
   }
 
+  /** How many columns the cell is merged over. */
+  mergedWidth(row: number, column: number): number {
+    return this.mergedIn(row).find((m) => column >= m.column && column < m.column + m.columns)?.columns ?? 1;
+  }
+
   private merges?: ReadonlyMap<number, readonly RangeAddress[]>;
   /** Merged ranges over several columns, by their first row. */
   private mergedIn(at: number): readonly RangeAddress[] {

@@ -17,6 +17,11 @@ const BLANK_ROWS_THAT_END = 2;
 const NOTE_FILL = 0.3;
 const TOTALS = new Set(LANGUAGES.flatMap(({ totals }) => totals.map((word) => foldWords(word).join(''))));
 
+const COUNTS = new Set(LANGUAGES.flatMap(({ counts }) => counts.map((word) => foldWords(word).join(''))));
+const CHANNELS = new Set(
+  LANGUAGES.flatMap(({ tables }) => (tables['channels'] ?? []).flatMap((word) => foldWords(word))),
+);
+
 const firstText = (cells: SheetCells, row: number, columns: readonly number[]): string => {
   for (const column of columns) {
     const cell = cells.at(row, column);
@@ -27,6 +32,7 @@ const firstText = (cells: SheetCells, row: number, columns: readonly number[]): 
 
 const isTotal = (cells: SheetCells, row: number, columns: readonly number[]): boolean => {
   const words = foldWords(firstText(cells, row, columns)).map((word) => word.replace(/\.+$/, ''));
+  if (words.length <= 4 && COUNTS.has(words[0] ?? '') && words.some((word) => CHANNELS.has(word))) return true;
   return words.length <= 4 && TOTALS.has(words[0] ?? '') ? true : words.length === 2 && TOTALS.has(words.join(''));
 };
 

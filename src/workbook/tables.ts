@@ -1,6 +1,7 @@
 import type { TableName } from '../plan/fields';
 import type { UnitId } from '../core/units';
 import type { ColumnCandidate } from '../plan/headings';
+import type { HeldReading } from '../plan/table-reading';
 
 /** How a column of the user's sheet is used. */
 export interface ColumnUse {
@@ -11,6 +12,8 @@ export interface ColumnUse {
   /** The heading's unit as written; a bare number means "number unitText". */
   readonly unitText?: string;
   readonly statistic?: 'rms' | 'peak';
+  /** Cells of this column from which nothing is taken: see held-cells.ts. */
+  readonly held?: ReadonlyMap<number | string, HeldReading>;
   /** 0..1; 1 when the user said so. */
   readonly confidence: number;
   readonly evidence: string;

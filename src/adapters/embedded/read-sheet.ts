@@ -2,6 +2,9 @@ import { ObjectMatrix, type ICellData, type Nullable, type Worksheet } from '@un
 import { FormulaDataModel } from '@univerjs/engine-formula';
 import { TableManager } from '@univerjs/sheets-table';
 import type { Cell } from '../../functions/define';
+import { dateText } from '../../plan/json-date';
+import { cellAddress } from '../../workbook/address';
+import { showsDate } from '../../workbook/date-format';
 import { HostProblem, type RangeAddress, type SheetContent } from '../../workbook/port';
 import { Breath } from './breath';
 import { cellFromGrid } from './cell-values';
@@ -24,6 +27,11 @@ export const addressOf = ({ startRow, startColumn, endRow, endColumn }: Bounds):
 });
 
 const hasFormula = (cell: Nullable<ICellData>): boolean => Boolean(cell?.f || cell?.si);
+/** The day of a number that is shown as a date. */
+const dateIn = (cell: ICellData, pattern: string | undefined): string | undefined => {
+  const value = pattern && showsDate(pattern) ? cellFromGrid(cell) : null;
+  return typeof value === 'number' && value > 0 ? dateText(value) : undefined;
+};
 const isContent = (cell: Nullable<ICellData>): boolean => hasFormula(cell) || cellFromGrid(cell) !== null;
 
 const usedBounds = (matrices: readonly ObjectMatrix<Nullable<ICellData>>[]): Bounds | undefined => {
@@ -73,6 +81,7 @@ export const readSheet = async (services: Services, name: string): Promise<Sheet
   const breath = new Breath();
   const styles = services.workbook().getStyles();
   const crossedOut = new Map<number, number[]>();
+  const dates = new Map<string, string>();
   const values: Cell[][] = [];
   for (let r = bounds.startRow; r <= bounds.endRow; r++) {
     const rowValues: Cell[] = [];
@@ -80,6 +89,8 @@ export const readSheet = async (services: Services, name: string): Promise<Sheet
       const cell = stored.getValue(r, c);
       if (cell?.s && cellFromGrid(cell) !== null && styles.getStyleByCell(cell)?.st?.s === 1)
         crossedOut.set(r, [...(crossedOut.get(r) ?? []), c]);
+      const date = cell?.s ? dateIn(cell, styles.getStyleByCell(cell)?.n?.pattern) : undefined;
+      if (date !== undefined) dates.set(cellAddress(r, c), date);
       rowValues.push(cellFromGrid(stored.getValue(r, c)) ?? cellFromGrid(spilled.getValue(r, c)));
     }
     values.push(rowValues);
@@ -100,6 +111,7 @@ export const readSheet = async (services: Services, name: string): Promise<Sheet
     tables,
     merged,
     crossedOut,
+    dates,
     hiddenRows: hiddenRows(sheet, bounds.startRow, bounds.endRow),
   };
 };

@@ -1,3 +1,5 @@
+import { showsDate } from '../../workbook/date-format';
+
 const DAY_MS = 86_400_000;
 /** Serial day 0 of the two date systems of the format; the first counts a 29 February 1900 that never was. */
 const EPOCH_1900 = Date.UTC(1899, 11, 30);
@@ -11,15 +13,7 @@ const isBuiltInDate = (id: number): boolean =>
 
 /** Whether a number format shows a date or a time of day. */
 export function isDateFormat(id: number, code: string | undefined): boolean {
-  if (code === undefined) return isBuiltInDate(id);
-  const bare = code
-    .slice(0, 1000)
-    .replace(/"[^"]*("|$)/g, '')
-    .replace(/\\./g, '')
-    .replace(/_./g, '')
-    .replace(/\*./g, '')
-    .replace(/\[(?!h+\]|m+\]|s+\])[^\]]*\]/gi, '');
-  return /[ymdhs]/i.test((bare.split(';')[0] ?? '').replace(/general|standard/gi, ''));
+  return code === undefined ? isBuiltInDate(id) : showsDate(code);
 }
 
 /** ISO 8601 text of a serial day number: a date, a time of day or both. */

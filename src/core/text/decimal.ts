@@ -3,11 +3,16 @@ import { numberAt } from './number';
 
 const STARTS = '+-±≤≥<>~.,';
 
-/** What one text says about the decimal mark; texts such as "1,250" and "1.250" say nothing. */
-const evidence = (text: string): '.' | ',' | undefined => {
+const startOf = (text: string): [plain: string, at: number] => {
   const plain = plainText(text);
   let at = 0;
   while (STARTS.includes(plain[at] ?? ' ') && !isDigit(plain[at])) at++;
+  return [plain, at];
+};
+
+/** What one text says about the decimal mark; texts such as "1,250" and "1.250" say nothing. */
+const evidence = (text: string): '.' | ',' | undefined => {
+  const [plain, at] = startOf(text);
   const found = numberAt(plain, at);
   if (!found || found.orThousands !== undefined) return undefined;
   const written = plain.slice(at, found.end);
@@ -19,15 +24,18 @@ const evidence = (text: string): '.' | ',' | undefined => {
   return numberAt(plain, at, ',')?.value === found.value ? '.' : undefined;
 };
 
-/** The decimal mark of a list, when some texts show it and none shows the other. */
-export const guessDecimal = (cells: Iterable<unknown>): '.' | ',' | undefined => {
-  let guess: '.' | ',' | undefined;
-  for (const cell of cells) {
-    if (typeof cell !== 'string' || cell.length > LONGEST_TEXT) continue;
-    const mark = evidence(cell);
-    if (mark === undefined) continue;
-    if (guess !== undefined && guess !== mark) return undefined;
-    guess = mark;
-  }
-  return guess;
+/** Some text shows that decimals are written with a comma. */
+export const showsDecimalComma = (cells: Iterable<unknown>): boolean => {
+  for (const cell of cells)
+    if (typeof cell === 'string' && cell.length <= LONGEST_TEXT && cell.includes(',') && evidence(cell) === ',')
+      return true;
+  return false;
+};
+
+/** "1.500" is one and a half with a decimal point, and fifteen hundred where decimals have a comma. */
+export const isOtherWithComma = (text: string): boolean => {
+  if (text.length > LONGEST_TEXT || !text.includes('.')) return false;
+  const [plain, at] = startOf(text);
+  const [point, comma] = [numberAt(plain, at), numberAt(plain, at, ',')];
+  return point !== undefined && comma !== undefined && point.value !== comma.value;
 };

@@ -84,10 +84,5 @@ export const TRAILING: readonly (readonly [string, Effect, 'glued' | 'apart' | '
   ['min', bound('at least'), 'apart'],
   ['pk', statistic('peak'), 'glued'],
   ['pp', statistic('peak-to-peak'), 'glued'],
-  ['^1', () => undefined, 'mark'],
-  ['*', () => undefined, 'mark'],
-  ['†', () => undefined, 'mark'],
-  ['‡', () => undefined, 'mark'],
-  ['#', () => undefined, 'mark'],
   ['?', note('marked with a question mark'), 'mark'],
 ];

@@ -1,4 +1,4 @@
-import { isDigit, isSpace } from './characters';
+import { isDigit, isSpace, plainText } from './characters';
 import { LEADING, TRAILING, type Marks } from './mark-words';
 import { numberAt } from './number';
 
@@ -48,6 +48,41 @@ const unwrap = (text: string): string => {
   return open > 0 && known ? `${text.slice(0, open).trimEnd()} ${inside}` : text;
 };
 
+const SIGNS = '*†‡#';
+/**
+ * A footnote mark behind a value: "12.5*", "12.5¹)", "20 1)", "0.8 (1)", "0.03 a)". A raised digit alone is one only where
+ * it cannot be a power: "12.5²" stays open, and so does the digit in brackets of "0.8(1)", which may be an uncertainty.
+ */
+const footnoteAt = (text: string): number => {
+  const last = text.at(-1) ?? '';
+  if (SIGNS.includes(last)) return text.length - 1;
+  if (text.endsWith('^1')) return text.length - 2;
+  if (last !== ')') return -1;
+  let at = text.length - 2;
+  while (at > 0 && SIGNS.includes(text[at]!)) at--;
+  if (at < text.length - 2) return at + 1;
+  const isLetter = text[at]! >= 'a' && text[at]! <= 'f';
+  if (isLetter) at--;
+  else while (at > 0 && at > text.length - 4 && isDigit(text[at])) at--;
+  if (at === text.length - 2) return -1;
+  if (text[at] === '^' && !isLetter) return isDigit(text[at - 1]) || isSpace(text[at - 1]) ? at : -1;
+  if (text[at] === '(') return isSpace(text[at - 1]) ? at : -1;
+  return isSpace(text[at]) && !text.slice(0, at).includes('(') ? at + 1 : -1;
+};
+/** The text as typed without the footnote marks at its end. */
+export const withoutFootnote = (text: string): string => {
+  const at = footnoteAt(plainText(text));
+  // Marks are few characters: what is left in plain spelling reads the same.
+  return at > 0 ? withoutFootnote(plainText(text).slice(0, at).trimEnd()) : text;
+};
+const takeFootnote = (text: string, marks: Marks): string => {
+  const at = footnoteAt(text);
+  const before = at > 0 ? text.slice(0, at).trimEnd() : '';
+  if (before === '') return text;
+  marks.assumed.push('footnote mark left aside');
+  return before;
+};
+
 const takeTrailing = (text: string, marks: Marks): string => {
   const unwrapped = unwrap(text);
   const low = unwrapped.slice(-16).toLowerCase();
@@ -78,7 +113,7 @@ export const takeMarks = (text: string): { bare: string; marks: Marks } => {
   let bare = text;
   for (let round = 0; round < MOST_MARKS; round++) {
     const before = bare;
-    bare = takeLeading(takeTrailing(takeTolerance(bare, marks), marks), marks);
+    bare = takeLeading(takeTrailing(takeTolerance(takeFootnote(bare, marks), marks), marks), marks);
     if (bare === before) break;
   }
   return { bare, marks };

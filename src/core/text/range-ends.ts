@@ -35,6 +35,12 @@ export const readEnds = (text: string, at: Separator, unit: UnitId, options: Rea
   if (!low.ok) return low;
   const high = readPlainQuantity(second, unit, text, options);
   if (!high.ok) return high;
+  const misplaced = first === before ? undefined : readPlainQuantity(before, unit, text, options);
+  // "1 - 0.4 kHz": in one unit the ends would be the wrong way round, in the documented one they are not.
+  if (misplaced?.ok && low.value.si > high.value.si && misplaced.value.si <= high.value.si) {
+    const readings = [`${before} ${UNITS[unit].label} to ${after}`, `${first} to ${after}`] as const;
+    return unread({ code: 'ambiguous', given: text, readings });
+  }
   return read({ low: low.value, high: high.value, note });
 };
 

@@ -9,7 +9,33 @@ export interface Separator {
 
 /** A text with more candidates than this is a remark, not a range. */
 const MOST = 6;
-const WORDS = [' to ', ' through ', ' thru ', ' bis ', ' à ', ' until '];
+const WORDS = [
+  ...[' to ', ' through ', ' thru ', ' up to ', ' until '],
+  ...[' bis ', ' à ', ' a ', ' ad ', ' al ', ' hasta ', ' fino a ', " jusqu'à "],
+];
+/** Words that stand before a range, with those that stand between its ends in their place. */
+const BEFORE: readonly (readonly [string, string?])[] = [
+  ...(['from ', 'von ', 'de ', 'da ', 'dal ', 'del ', 'desde '] as const).map((word) => [word] as const),
+  ...([
+    ['between ', ' and '],
+    ['zwischen ', ' und '],
+    ['entre ', ' et '],
+    ['entre ', ' y '],
+    ['tra ', ' e '],
+  ] as const),
+];
+
+/** "from 2 to 500 Hz" and "zwischen 2 und 500 Hz" as "2 to 500 Hz". */
+export const withoutLeadingWord = (text: string): string => {
+  const low = text.toLowerCase();
+  for (const [before, between] of BEFORE) {
+    if (!low.startsWith(before)) continue;
+    const at = between === undefined ? -1 : low.indexOf(between);
+    if (between === undefined) return text.slice(before.length);
+    if (at > 0) return `${text.slice(before.length, at)} to ${text.slice(at + between.length)}`;
+  }
+  return text;
+};
 
 const strongSeparators = (text: string): Separator[] => {
   const found: Separator[] = [];

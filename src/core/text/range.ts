@@ -8,7 +8,7 @@ import { takeMarks } from './marks';
 import { isThreadName } from './names';
 import type { ReadingOptions } from './quantity';
 import { readAboutMiddle, readEnds, type Ends } from './range-ends';
-import { separatorsOf } from './range-separators';
+import { separatorsOf, withoutLeadingWord } from './range-separators';
 
 export interface RangeReading {
   /** Both in SI; low ≤ high. */
@@ -83,7 +83,7 @@ const readPlainRange = (plain: string, unit: UnitId, given: string, options: Rea
       ? first
       : unread({ code: 'ambiguous', given, readings: [twice.value, twice.echo] });
   }
-  const { bare, marks } = takeMarks(unbracketed(plain));
+  const { bare, marks } = takeMarks(withoutLeadingWord(unbracketed(plain)));
   if (marks.bound || marks.contradicts) return unread({ code: 'not-a-number', given, unit: UNITS[unit].label });
   if (isThreadName(bare)) {
     return unread({ code: 'ambiguous', given, readings: [bare.replace('-', ' to '), `thread or connector ${bare}`] });

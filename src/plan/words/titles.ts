@@ -70,6 +70,7 @@ export const TITLES: Readonly<Record<Exclude<Language, 'en'>, Titles>> = {
       zeroDrift: 'Nullpunktdrift',
       quantity: 'Bestand',
       calibrationDue: 'Kalibrierung fällig',
+      serial: 'Seriennummer',
     },
     mounts: {
       mount: 'Ankopplung',
@@ -181,6 +182,7 @@ export const TITLES: Readonly<Record<Exclude<Language, 'en'>, Titles>> = {
       zeroDrift: 'Dérive du zéro',
       quantity: 'En stock',
       calibrationDue: 'Étalonnage dû',
+      serial: 'Numéro de série',
     },
     mounts: {
       mount: 'Fixation',

@@ -9,13 +9,14 @@ export interface TemperatureColumn {
   readonly at: number;
 }
 
-const AT = /(?:^|[\s(@])([-−–+]?\d+(?:[.,]\d+)?)\s*(?:°\s*([CF])|deg\s*([CF]))/iu;
+const AT = /(?:^|[\s(@])([-−–+]?\d+(?:[.,]\d+)?)\s*(?:°\s*([CF])|deg\s*([CF]))/giu;
 const RANGE = /\d\s*(?:°\s*[CF])?\s*(?:\.\.+|…|to\b|bis\b|à)\s*[-−–+]?\d/iu;
 
 /** Two or more headings that each name one temperature. */
 export const temperatureColumns = (headings: ReadonlyMap<number, string>): readonly TemperatureColumn[] => {
   const found = [...headings].flatMap(([column, heading]) => {
-    const match = RANGE.test(heading) ? null : AT.exec(heading);
+    // The last one: a group above may name the temperature that the deviations refer to.
+    const match = RANGE.test(heading) ? undefined : [...heading.matchAll(AT)].at(-1);
     if (!match) return [];
     const number = Number(match[1]!.replace(/[−–]/, '-').replace(',', '.'));
     const isFahrenheit = (match[2] ?? match[3])?.toUpperCase() === 'F';

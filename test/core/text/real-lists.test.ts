@@ -1,6 +1,5 @@
 import { isAbsentText, isDittoText } from '../../../src/core/text/absent';
-import { guessDecimal } from '../../../src/core/text/decimal';
-import { threadFromDate } from '../../../src/core/text/thread-dates';
+import { isOtherWithComma, showsDecimalComma } from '../../../src/core/text/decimal';
 
 describe('texts of real lists', () => {
   it.each(['', ' ', '-', '–', '—', '?', 'n/a', 'N/A', 'TBD', 'tbc'])('%j says that there is no value', (text) => {
@@ -16,41 +15,27 @@ describe('texts of real lists', () => {
 });
 
 describe('the decimal mark of a list', () => {
-  it.each<[unknown[], '.' | ',' | undefined]>([
-    [['0,5', '1,250', 'wing'], ','],
-    [['12,5 kg', '3'], ','],
-    [['1.234,5'], ','],
-    [['1.234.567'], ','],
-    [['0.5', '1,250'], '.'],
-    [['1,234,567'], '.'],
-    [['±0.25 g'], '.'],
-    [['1,250', '1.250', 7, null], undefined],
-    [['0,5', '0.5'], undefined],
-    [['M5x0.8', '1.2.2024'], undefined],
-    [[], undefined],
-  ])('%j: %s', (cells, mark) => {
-    expect(guessDecimal(cells)).toBe(mark);
+  it.each<[unknown[], boolean]>([
+    [['0,5', '1,250', 'wing'], true],
+    [['12,5 kg', '3'], true],
+    [['1.234,5'], true],
+    [['0,5', '0.5'], true],
+    [['0.5', '1,250'], false],
+    [['1,234,567'], false],
+    [['1,250', '1.250', 7, null], false],
+    [['M5x0.8', '1.2.2024'], false],
+    [[], false],
+  ])('%j is a comma: %s', (cells, isComma) => {
+    expect(showsDecimalComma(cells)).toBe(isComma);
   });
-});
-
-// Serial numbers by the spreadsheet's own day count: 1 January 1900 is day 1 and a 29 February 1900 is counted.
-describe('a thread name that became a date', () => {
-  it.each<[number, string, string]>([
-    [11_963, 'mmm-yy', '10-32'],
-    [16_193, 'mmm-yy', '5-44'],
-    [20_486, 'mmm-yy', '2-56'],
-    [45_589, 'd-mmm', '10-24'],
-    [45_589, 'd-mmm;@', '10-24'],
-  ])('%d shown as %s was %s', (serial, format, name) => {
-    expect(threadFromDate(serial, format)).toBe(name);
-  });
-  it.each<[number, string]>([
-    [11_964, 'mmm-yy'],
-    [11_963, 'General'],
-    [11_963, 'dd/mm/yyyy'],
-    [45_590, 'd-mmm'],
-    [0.5, 'mmm-yy'],
-  ])('%d shown as %s is left alone', (serial, format) => {
-    expect(threadFromDate(serial, format)).toBeUndefined();
+  it.each<[string, boolean]>([
+    ['1.500', true],
+    ['±12.500 m/s²', true],
+    ['0.500', false],
+    ['1.5', false],
+    ['1.234,5', false],
+    ['Node 1.500', false],
+  ])('%s is another number where decimals have a comma: %s', (text, isOther) => {
+    expect(isOtherWithComma(text)).toBe(isOther);
   });
 });

@@ -1,48 +1,9 @@
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import truth from '../../fixtures/lists/stock-truth.json';
-import { nodeCodec } from '../../../src/adapters/xlsx/codec-node';
-import { openWorkbook } from '../../../src/adapters/xlsx/workbook-file';
 import { nearestName } from '../../../src/core/text/nearest';
-import { planFromTables } from '../../../src/plan/from-tables';
-import { recognise } from '../../../src/workbook/recognise';
-import { SheetCells } from '../../../src/workbook/sheet-cells';
-import { readStock } from '../../../src/workbook/stock/read-stock';
-import { STOCK_HEADER, STOCK_SHEET, stockCells } from '../../../src/workbook/stock/stock-sheet';
+import { laidOutAgain, stockOf } from './read-back';
 
-// Lists that LibreOffice wrote, in the shapes that stores keep them; their truth is written beside them by the same script.
-const stockIn = (name: string) => {
-  const bytes = new Uint8Array(readFileSync(join(__dirname, '../../fixtures/lists/stock', `${name}.xlsx`)));
-  const file = openWorkbook(bytes, { codec: nodeCodec, functionNames: [] });
-  return readStock(
-    file.sheets.map((info) => ({ info, content: file.readSheet(info.name) })),
-    undefined,
-    'en',
-  )!;
-};
-
-/** The laid out sheet, read again as any sensor list is. */
-const readBack = (name: string) => {
-  const { cells } = stockCells(stockIn(name), name, 'en');
-  const content = {
-    sheet: STOCK_SHEET,
-    row: 0,
-    column: 0,
-    values: cells,
-    formulas: cells.map((line) => line.map(() => '')),
-    tables: [],
-    merged: [],
-    hiddenRows: [],
-  };
-  const found = recognise([{ info: { name: STOCK_SHEET, active: true, visible: true }, content }], {
-    mapping: { sensors: { sheet: STOCK_SHEET, headerRow: STOCK_HEADER } },
-  }).sensors!;
-  const at = new SheetCells(content);
-  const rows = Array.from({ length: found.lastRow - found.firstRow + 1 }, (_, i) =>
-    cells[0]!.map((_, column) => at.at(found.firstRow + i, column)),
-  );
-  return planFromTables([{ name: 'sensors', columns: found.columns, rows, at: rows.map((_, i) => i) }]);
-};
+const stockIn = (name: string) => stockOf(`stock/${name}.xlsx`);
+const readBack = (name: string) => laidOutAgain(stockIn(name), name);
 
 const near = (read: unknown, expected: unknown): void => {
   if (typeof expected === 'number')
