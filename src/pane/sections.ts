@@ -110,6 +110,9 @@ const columnsSection = (state: PaneState): HTMLElement | null => {
   );
 };
 
+const opening = (state: PaneState, key: string) => (at: string, text: string, parts: () => HTMLElement[]) =>
+  folded(state, `${key} ${at}`, text, parts, { class: 'cw-group' });
+
 const noticesSection = (
   state: PaneState,
   key: string,
@@ -117,7 +120,7 @@ const noticesSection = (
   notices: readonly Notice[],
 ): HTMLElement | null =>
   notices.length > 0
-    ? folded(state, key, title, () => [noticesView(notices, (place) => state.go(place))], {
+    ? folded(state, key, title, () => [noticesView(notices, (place) => state.go(place), opening(state, key))], {
         note: state.count(notices.length),
       })
     : null;

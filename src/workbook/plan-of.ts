@@ -7,6 +7,7 @@ import type { Limits } from '../plan/limits';
 import type { Plan } from '../plan/model';
 import { describeMisread, type Misread } from '../plan/misread';
 import { PieceIndex } from '../plan/pieces';
+import { acrossLines } from '../plan/across-groups';
 import { acrossRows } from '../plan/rules-across';
 import { sentenceOf } from '../plan/sentence';
 import type { TableReading } from '../plan/table-reading';
@@ -101,12 +102,14 @@ export const judgePlan = (
         at: placeOf({ kind: 'cell', table: 'channels', sheet: row.sheet, row: row.at, heading: '', key: by }, tables),
       })),
     ],
-    across: acrossRows(checks, limits)
-      .filter(({ finding }) => finding.verdict !== 'PASS')
-      .map(({ finding, rows }) => ({
+    across: acrossLines(acrossRows(checks, limits), language).map(({ text, rows, parts }) => ({
+      text,
+      at: parts.length > 0 ? undefined : placeOfRow(tables, rowOf(rows[0] ?? 0)),
+      parts: parts.map(({ finding, rows: of }) => ({
         text: sentenceOf(finding, language),
-        at: placeOfRow(tables, rowOf(rows[0] ?? 0)),
+        at: placeOfRow(tables, rowOf(of[0] ?? 0)),
       })),
+    })),
     cautions: cautionsFor(checks, language).map(({ caution }) => caution),
   };
 };

@@ -16,6 +16,8 @@ export interface Place {
 export interface Notice {
   readonly text: string;
   readonly at?: Place;
+  /** Each by itself, where the text speaks of several. */
+  readonly parts?: readonly Notice[];
 }
 
 export interface FieldPlace {

@@ -1,3 +1,5 @@
+import { acrossLines } from '../../plan/across-groups';
+import { acrossRows } from '../../plan/rules-across';
 import { VERDICTS, type Verdict } from '../../core/verdict';
 import { planningAid } from '../../plan/words/cautions';
 import { verdictCounts } from '../../workbook/report/verdict-sections';
@@ -18,7 +20,9 @@ const placeOf = ({ check: { channel } }: Row): string =>
 
 /** A plan as a table of verdicts with reasons, worst first. */
 export const textReport = (report: PlanReport, columns: number, pen: Pen): string => {
-  const { rows } = report;
+  const { rows, limits } = report;
+  const checks = rows.map(({ check }) => check);
+  const together = [...acrossLines(acrossRows(checks, limits))].sort(worstFirst);
   const names = rows.map(({ check }) => plainLine(check.channel.id));
   const longest = (texts: readonly string[], most: number) =>
     Math.min(
@@ -40,13 +44,13 @@ export const textReport = (report: PlanReport, columns: number, pen: Pen): strin
   const bulleted = (texts: readonly string[]) => texts.map((text) => hanging('  ', plainLine(text), columns));
   return [
     pen.strong(`${plainLine(report.path)}: ${rows.length} channels on “${plainLine(report.list)}”`),
-    `  ${verdictCounts(rows.map(({ check }) => check))}`,
+    `  ${verdictCounts(checks)}`,
     '',
     pen.strong(line('Channel', 'Place', 'Verdict', 'Reason')),
     ...ordered.map(({ row, name, verdict }) =>
       line(name, placeOf(row), verdict, plainLine(row.reasons.map(({ sentence }) => sentence).join(' ')), verdict),
     ),
-    ...section(pen, 'Rows taken together', bulleted(report.across.map((a) => `${a.verdict}: ${a.sentence}`))),
+    ...section(pen, 'Rows taken together', bulleted(together.map(({ verdict, text }) => `${verdict}: ${text}`))),
     ...section(pen, 'Could not be read; counts as not known', bulleted(report.unread)),
     ...section(pen, 'Cautions', bulleted(report.cautions.map(({ title, text }) => `${title}. ${text}`))),
     ...section(pen, 'Done', bulleted(report.done)),

@@ -1,8 +1,8 @@
 import { markedIn, countIn, type Language } from '../../core/language';
 import { VERDICTS, type Verdict } from '../../core/verdict';
 import type { ChannelCheck } from '../../plan/check';
+import { acrossLines } from '../../plan/across-groups';
 import { acrossRows } from '../../plan/rules-across';
-import { sentenceOf } from '../../plan/sentence';
 import { cellAddress } from '../address';
 import { reasonsOf, worstFirst } from '../annotate';
 import type { Limits } from '../../plan/limits';
@@ -130,13 +130,12 @@ const together = ({ checks, limits }: Reported, language: Language): Section => 
     title: words.together.title,
     text: words.together.text,
     columns: [words.together.verdict],
-    lines: acrossRows(checks, limits)
-      .filter(({ finding }) => finding.verdict !== 'PASS')
-      .sort((a, b) => worstFirst(a.finding, b.finding))
+    lines: [...acrossLines(acrossRows(checks, limits), language)]
+      .sort(worstFirst)
       .slice(0, MOST_DECISIONS)
-      .map(({ finding, rows }): Line => {
+      .map(({ verdict, text, rows }): Line => {
         const channels = rows.map((row) => checks[row]!.channel.id);
-        return [shortList(channels, words.more), sentenceOf(finding, language), finding.verdict];
+        return [shortList(channels, words.more), text, verdict];
       }),
     verdicts: 'columns',
   };
