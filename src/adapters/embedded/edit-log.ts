@@ -35,6 +35,9 @@ const BESIDE_CONTENT: readonly (readonly [RegExp, string])[] = [
   [/defined-name/, 'names'],
 ];
 
+/** What is not carried over with a sheet that was added either. */
+const NEVER_CARRIED: ReadonlySet<string> = new Set(['conditional formats', 'filters', 'names']);
+
 interface StructureStep {
   readonly sheetId: string;
   readonly what: 'Rows' | 'Columns';
@@ -178,8 +181,10 @@ export class EditLog {
   }
 
   private note({ id, params }: ICommandInfo): void {
-    if (id.includes('.command.') && this.isOnOpened(params as Partial<Place> | undefined))
-      for (const [pattern, words] of BESIDE_CONTENT) if (pattern.test(id)) this.beside.add(words);
+    if (id.includes('.command.'))
+      for (const [pattern, words] of BESIDE_CONTENT)
+        if (pattern.test(id) && (NEVER_CARRIED.has(words) || this.isOnOpened(params as Partial<Place> | undefined)))
+          this.beside.add(words);
     const step = STEPS.get(id);
     if (step) this.noteStep(step, params as Place & { sourceRange?: IRange; targetRange?: IRange });
     else if (id === SetRangeValuesMutation.id) this.noteCells(params as { subUnitId: string; cellValue?: object });
@@ -196,7 +201,7 @@ export class EditLog {
 
   /** A sheet that was added is carried over whole. Commands that name no sheet are about the one in view. */
   private isOnOpened(params: Partial<Place> | undefined): boolean {
-    const id = params?.subUnitId ?? this.services.openWorkbook()?.getActiveSheet()?.getSheetId();
+    const id = params?.subUnitId ?? this.services.openWorkbook()?.getActiveSheet(true)?.getSheetId();
     return id !== undefined && this.wasOpened(id);
   }
 

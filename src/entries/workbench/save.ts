@@ -2,7 +2,7 @@ import type { IWorkbookData } from '@univerjs/core';
 import { EditLog } from '../../adapters/embedded/edit-log';
 import { newWorkbook, type ShownSheet } from '../../adapters/embedded/export/new-workbook';
 import { changedLooks } from '../../adapters/embedded/export/changed-looks';
-import { wholeSheet } from '../../adapters/embedded/export/whole-sheet';
+import { hasNewDrawings, wholeSheet } from '../../adapters/embedded/export/whole-sheet';
 import { numberFormatOf, spillsOf, withFormulas } from '../../adapters/embedded/grid-facts';
 import type { Host } from '../../adapters/embedded/host';
 import type { EmbeddedSpreadsheet } from '../../adapters/embedded/spreadsheet';
@@ -130,11 +130,13 @@ export class Saving {
         looks: (isOurs) => this.looks(sheet, asOpened, isOurs),
       });
     const added = new Set(this.log.added());
-    const whole = [...contents.values()].map((content) => wholeSheet(this.host, content));
+    const whole = [...contents.values()]
+      .filter(({ sheet }) => added.has(sheet) || hasNewDrawings(this.host, sheet))
+      .map((content) => wholeSheet(this.host, content));
     return saveIntoFile(bytes, open(bytes), sheets, tables, await this.settings(), {
       renamed,
       added: whole.filter(({ content }) => added.has(content.sheet)),
-      renewed: whole.filter(({ content, drawings }) => drawings && !added.has(content.sheet)),
+      renewed: whole.filter(({ content }) => !added.has(content.sheet)),
     });
   }
 

@@ -83,6 +83,10 @@ const marksOf = (services: Services, sheetId: string): MarkRule[] => {
   });
 };
 
+/** Whether a sheet of ours was written anew since it was opened. */
+export const hasNewDrawings = (host: Host, sheet: string): boolean =>
+  factsOf(new Services(host).sheet(sheet)).drawings !== undefined;
+
 /** A sheet as the grid shows it, with what is known of it beside that; `content` has its formulas written out. */
 export const wholeSheet = (host: Host, content: SheetContent): WholeSheet => {
   const services = new Services(host);
