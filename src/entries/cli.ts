@@ -1,5 +1,6 @@
 import { parseArgs } from 'node:util';
 import { version } from '../../package.json';
+import { nearestName } from '../core/text/nearest';
 import { assignCommand, assignTyped } from './cli/assign-command';
 import { checkCommand, type CheckOptions } from './cli/check-command';
 import { CHOOSE_OPTIONS, chooseCommand, type ChooseValues } from './cli/choose-command';
@@ -14,7 +15,7 @@ import { CommandProblem, STATUS, usageProblem } from './cli/status';
 import { languageTyped, paperTyped } from './cli/typed-options';
 import { templateCommand } from './cli/template-command';
 import { processIo, type Io } from './cli/terminal';
-import { USAGE } from './cli/usage';
+import { USAGE, usageOf } from './cli/usage';
 import type { OpenOptions } from './cli/workbook-plan';
 
 export { processIo };
@@ -23,7 +24,7 @@ const FLAG = { type: 'boolean', default: false } as const;
 const TEXT = { type: 'string' } as const;
 
 /** Options by command. Plain words, each with one meaning everywhere. */
-const OPTIONS = {
+export const OPTIONS = {
   check: {
     output: { ...TEXT, short: 'o' },
     'in-place': FLAG,
@@ -69,9 +70,17 @@ const parse = (command: Command, args: readonly string[]) => {
   try {
     return parseArgs({ args: [...args], options: { ...OPTIONS[command] }, allowPositionals: true, strict: true });
   } catch (error) {
-    const sentence = error instanceof Error ? error.message.split('. ')[0] : String(error);
-    throw usageProblem(`${command}: ${sentence}. "channelwright help" lists the options.`);
+    const sentence = ((error as Partial<Error>).message ?? String(error)).split('. ')[0]!;
+    const typed = /^Unknown option '--([^']+)'/.exec(sentence)?.[1];
+    const nearest = typed === undefined ? undefined : nearestName(typed, Object.keys(OPTIONS[command]));
+    const meant = nearest === undefined ? '' : ` Did you mean --${nearest}?`;
+    throw usageProblem(`${command}: ${sentence}.${meant} "channelwright ${command} --help" lists the options.`);
   }
+};
+
+const meantCommand = (typed: string): string => {
+  const nearest = nearestName(typed, Object.keys(OPTIONS));
+  return nearest === undefined ? '' : `did you mean ${nearest}? `;
 };
 
 const checkTyped = (
@@ -114,10 +123,10 @@ const run = async (argv: readonly string[], io: Io): Promise<number> => {
   if (about !== undefined || command === undefined) return about ?? STATUS.usage;
   if (!Object.hasOwn(OPTIONS, command))
     throw usageProblem(
-      `there is no command "${command}"; expected check, choose, assign, compare, export, share, take-back, eval, functions, template or help.`,
+      `there is no command "${command}"; ${meantCommand(command)}expected ${Object.keys(OPTIONS).join(', ')} or help.`,
     );
   if (rest.includes('--help') || rest.includes('-h')) {
-    io.out(USAGE);
+    io.out(`${usageOf(command)}\n"channelwright help" tells of all commands, exit statuses and mappings.\n`);
     return STATUS.good;
   }
   // A formula may begin with a minus sign, which is no option.

@@ -17,6 +17,6 @@ export interface Surroundings {
   readonly shareCopy?: (
     choices: ShareChoices,
     toldIn: Language,
-  ) => Promise<{ readonly bytes: Uint8Array; readonly ending: string; readonly told: readonly string[] }>;
+  ) => Promise<{ readonly bytes: Uint8Array; readonly told: readonly string[] }>;
 }
 export const PLAIN_SURROUNDINGS: Surroundings = { planName: () => undefined, savesFiles: 'yes' };

@@ -153,10 +153,13 @@ const acrossChanges = (before: ComparedPlan, after: ComparedPlan) => {
   const found = ({ checks, plan }: ComparedPlan) =>
     acrossRows(checks, plan.limits).flatMap(({ finding }) => (finding.verdict === 'PASS' ? [] : [finding]));
   const [olds, news] = [found(before), found(after)];
-  const keys = (findings: readonly Finding[]) => new Set(findings.map((finding) => JSON.stringify(finding)));
-  const [had, has] = [keys(olds), keys(news)];
+  const [had, has] = [new Set(olds.map(findingKey)), new Set(news.map(findingKey))];
   return {
-    came: news.filter((finding) => !had.has(JSON.stringify(finding))),
-    gone: olds.filter((finding) => !has.has(JSON.stringify(finding))),
+    came: news.filter((finding) => !had.has(findingKey(finding))),
+    gone: olds.filter((finding) => !has.has(findingKey(finding))),
   };
 };
+
+/** Equal for findings that say the same; numbers count as equal to 12 digits, as cells do. */
+const findingKey = (finding: Finding): string =>
+  JSON.stringify(finding, (_, value: unknown) => (typeof value === 'number' ? Number(value.toPrecision(12)) : value));

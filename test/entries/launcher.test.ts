@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { FUNCTIONS, NAMESPACE } from '../../src/functions/index';
 import { version } from '../../package.json';
+import { OPTIONS } from '../../src/entries/cli';
 import { DEMO, run } from './run';
 
 const LAUNCHER = join(__dirname, '../../src/entries/channelwright.mjs');
@@ -42,6 +43,21 @@ describe('the channelwright command', () => {
       expect(signature.startsWith(`${name}(`)).toBe(true);
       expect(out).toContain(name);
     }
+  });
+
+  it.each(Object.entries(OPTIONS))(
+    'tells of every option of %s, and of none that it has not',
+    async (command, options) => {
+      const { out } = await run([command, '--help']);
+      const told = out.split('\n\n')[0]!.matchAll(/--([a-z][a-z-]*)/g);
+      expect([...new Set([...told].map(([, name]) => name))].sort()).toEqual(Object.keys(options).sort());
+    },
+  );
+
+  it('suggests the option or command that a typing error is next to', async () => {
+    expect((await run(['share', DEMO, '--stok', 'x'])).error).toContain('Did you mean --stock?');
+    expect((await run(['take-back', DEMO, '--stock', 'x'])).error).not.toContain('Did you mean');
+    expect(await run(['exprt'])).toMatchObject({ status: 64, error: expect.stringContaining('did you mean export?') });
   });
 
   it('explains itself, and NO_COLOR keeps a terminal plain', async () => {

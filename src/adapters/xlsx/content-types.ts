@@ -38,6 +38,14 @@ export function removeContentType(pkg: Package, part: string): void {
   if (!splice.isEmpty) pkg.write(PART, splice.apply());
 }
 
+/** No extension stands for this type any more. */
+export function removeDefaultType(pkg: Package, type: string): void {
+  const splice = new Splice(pkg.read(PART));
+  for (const one of childrenOf(read(pkg), 'Default'))
+    if (one.attributes.get('ContentType') === type) splice.remove(one);
+  if (!splice.isEmpty) pkg.write(PART, splice.apply());
+}
+
 /** Content type of all parts with this extension that have none of their own. */
 export function setDefaultType(pkg: Package, extension: string, type: string): void {
   const root = read(pkg);

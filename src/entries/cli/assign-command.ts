@@ -21,6 +21,7 @@ import { assignOptions, type AssignTyped } from './assign-options';
 import { assignJson, assignReport } from './assign-report';
 import { kindOf } from './find-plans';
 import { parseJson } from './json-file';
+import { refuseForJson } from './lists-option';
 import { readMappingFile } from './mapping-file';
 import { CommandProblem, STATUS, statusOfVerdict, usageProblem } from './status';
 import { Pen, Progress, type Io } from './terminal';
@@ -143,6 +144,7 @@ export const assignCommand = async (options: AssignCommandOptions, io: Io): Prom
     let assignment: Assignment;
     let hasSerials = true;
     if (kindOf(path) === 'json') {
+      refuseForJson(path, options.open ?? {});
       const { plan, misreads } = readJsonPlan(await parseJson(path, 'a plan as JSON'));
       done.push(...misreads.map((misread) => describeMisread(misread)));
       assignment = await assignChannels(plan.channels, stockOf(plan), plan.limits, nodeSolver, watched);

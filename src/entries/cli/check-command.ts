@@ -10,6 +10,7 @@ import type { Mapping } from '../../workbook/tables';
 import { writeChannelSheets } from './channel-sheets';
 import { plansAt, type PlanFile } from './find-plans';
 import { checkJsonFile } from './json-file';
+import { refuseForJson } from './lists-option';
 import { jsonOf, reportOf, worstOf, type PlanReport } from './judged';
 import { readMappingFile } from './mapping-file';
 import { withPlanNotes } from './plan-notes';
@@ -164,6 +165,8 @@ export const checkCommand = async (options: CheckOptions, io: Io): Promise<numbe
   const mapping = options.mapping === undefined ? undefined : await readMappingFile(options.mapping);
   const plans: PlanFile[] = [];
   for (const path of options.paths) plans.push(...((await attempt(path, () => plansAt(path))) ?? []));
+  const json = plans.find(({ kind }) => kind === 'json');
+  if (json) refuseForJson(json.path, options.open ?? {});
   const jobs = await jobsFor(plans, options);
   const progress = new Progress(io);
   const pen = new Pen(io.colour);

@@ -6,19 +6,14 @@ import { withoutType } from '../../plan/choosing/rank-several';
 import { CANDIDATE_ORDERS, type CandidateOrder } from '../../plan/choosing/rank-order';
 import { waysOut } from '../../plan/choosing/relax';
 import { joinName } from '../../plan/join-name';
-import { readJsonPlan } from '../../plan/json-plan';
-import { describeMisread } from '../../plan/misread';
 import type { Channel, Plan } from '../../plan/model';
-import { HostProblem } from '../../workbook/port';
 import { chooseJson, chooseReport, type Choice, type ChooseReport } from './choose-report';
-import { kindOf } from './find-plans';
-import { parseJson } from './json-file';
 import { LIST_OPTIONS, openTyped } from './lists-option';
 import { readMappingFile } from './mapping-file';
+import { planOnDisk } from './plan-file';
 import { CommandProblem, statusOfVerdict, usageProblem } from './status';
 import { Pen, Progress, type Io } from './terminal';
 import { languageTyped } from './typed-options';
-import { openPlan, type OpenOptions } from './workbook-plan';
 
 /** Options of the command as they are typed. */
 export const CHOOSE_OPTIONS = {
@@ -47,26 +42,6 @@ const orderOf = (typed: string | undefined): CandidateOrder => {
   const order = CANDIDATE_ORDERS.find((known) => known === (typed ?? 'margin').toLowerCase());
   if (!order) throw usageProblem(`--order ${typed}: expected ${CANDIDATE_ORDERS.join(', ')}.`);
   return order;
-};
-
-interface Opened {
-  readonly plan: Plan;
-  readonly unread: readonly string[];
-  /** How a sensor list was laid out. */
-  readonly notes?: readonly string[];
-}
-
-const open = async (path: string, mappingFile: string | undefined, options: OpenOptions): Promise<Opened> => {
-  if (kindOf(path) === 'json') {
-    const { plan, misreads } = readJsonPlan(await parseJson(path, 'a plan as JSON'));
-    return { plan, unread: misreads.map((misread) => describeMisread(misread)) };
-  }
-  const mapping = mappingFile === undefined ? undefined : await readMappingFile(mappingFile);
-  const { judged, stocked = [] } = await openPlan(path, mapping, options).catch((error: unknown) => {
-    if (error instanceof HostProblem) throw new CommandProblem(`${path}: ${error.message}`);
-    throw error;
-  });
-  return { plan: judged.plan, unread: judged.unread.map(({ text }) => text), notes: stocked };
 };
 
 /** The channels that are asked for; a name that the plan does not have is told instead of being left out. */
@@ -101,7 +76,8 @@ export const chooseCommand = async (paths: readonly string[], values: ChooseValu
   const top = topOf(text('top'));
   const order = orderOf(text('order'));
   const free = values['free'] === true ? PARTS : [];
-  const { plan, unread, notes = [] } = await open(path, text('mapping'), openTyped(values));
+  const mapping = text('mapping') === undefined ? undefined : await readMappingFile(text('mapping')!);
+  const { plan, unread, stocked } = await planOnDisk(path, mapping, openTyped(values));
   const channels = selected(plan, path, values['channel'] as readonly string[] | undefined, text('group'));
   const stock = stockOf(plan);
   if (stock.sensors.length === 0) throw new CommandProblem(`${path}: no sensor list was found, or it has no rows.`);
@@ -116,7 +92,7 @@ export const chooseCommand = async (paths: readonly string[], values: ChooseValu
     return { channels: own, candidates, isTogether, ways: open === undefined ? undefined : waysOut(own[open]!, stock, limits, { free }) }; // prettier-ignore
   });
   progress.done();
-  for (const line of notes) io.error(`${line}\n`);
+  for (const line of stocked) io.error(`${line}\n`);
   const report: ChooseReport = { path, choices, limits, unread, top, language };
   if (values['json'] === true) {
     io.out(`${JSON.stringify(chooseJson(report), null, 1)}\n`);

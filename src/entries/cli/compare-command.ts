@@ -6,6 +6,7 @@ import { compareJson } from '../../workbook/compare/compare-json';
 import { compareMarkdown } from '../../workbook/compare/compare-markdown';
 import { COMPARE_WORDS } from '../../workbook/compare/compare-words';
 import { comparedWorkbook } from '../../workbook/compare/compared-plan';
+import { LIST_OPTIONS, openTyped } from './lists-option';
 import { readMappingFile } from './mapping-file';
 import { planOnDisk, type PlanOnDisk } from './plan-file';
 import { STATUS, usageProblem } from './status';
@@ -20,8 +21,9 @@ export const COMPARE_OPTIONS = {
   language: { type: 'string' },
   report: { type: 'string' },
   mapping: { type: 'string' },
+  ...LIST_OPTIONS,
 } as const;
-export type CompareValues = Readonly<Record<string, string | boolean | undefined>>;
+export type CompareValues = Readonly<Record<string, string | boolean | readonly string[] | undefined>>;
 
 const comparedOnDisk = ({ plan, checks, workbook }: PlanOnDisk): ComparedPlan =>
   workbook ? comparedWorkbook(workbook) : { plan, checks };
@@ -65,13 +67,15 @@ export const compareCommand = async (paths: readonly string[], values: CompareVa
     throw usageProblem(`--report ${report}: expected a name that ends in .md.`);
   const typed = values['mapping'] as string | undefined;
   const mapping = typed === undefined ? undefined : await readMappingFile(typed);
-  const [old, fresh] = [await planOnDisk(before, mapping), await planOnDisk(after, mapping)];
+  const open = openTyped(values);
+  const [old, fresh] = [await planOnDisk(before, mapping, open), await planOnDisk(after, mapping, open)];
   const comparison: PlanComparison = comparePlans(comparedOnDisk(old), comparedOnDisk(fresh), {
     withoutRenames: values['no-renames'] === true,
   });
   const content = compareContent(comparison, language);
   const names = [before, after] as const;
-  for (const plan of [old, fresh]) for (const line of plan.unread) io.error(`${plan.path}: ${line}\n`);
+  for (const plan of [old, fresh])
+    for (const line of [...plan.stocked, ...plan.unread]) io.error(`${plan.path}: ${line}\n`);
   if (report !== undefined)
     await writeWhole(report, compareMarkdown(content, [basename(before), basename(after)], language));
   if (values['json'] === true)

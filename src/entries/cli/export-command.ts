@@ -3,6 +3,7 @@ import { basename, extname } from 'node:path';
 import { planJson } from '../../plan/json-export';
 import { planCsv, usualForm } from '../../workbook/export/plan-csv';
 import type { CsvForm } from '../../workbook/export/csv-text';
+import { LIST_OPTIONS, openTyped } from './lists-option';
 import { readMappingFile } from './mapping-file';
 import { planOnDisk, type PlanOnDisk } from './plan-file';
 import { STATUS, usageProblem } from './status';
@@ -17,8 +18,9 @@ export const EXPORT_OPTIONS = {
   decimal: { type: 'string' },
   language: { type: 'string' },
   mapping: { type: 'string' },
+  ...LIST_OPTIONS,
 } as const;
-export type ExportValues = Readonly<Record<string, string | boolean | undefined>>;
+export type ExportValues = Readonly<Record<string, string | boolean | readonly string[] | undefined>>;
 
 const SEPARATORS: Readonly<Record<string, CsvForm['separator']>> = {
   ',': ',',
@@ -65,9 +67,10 @@ export const exportCommand = async (paths: readonly string[], values: ExportValu
   if (there && own && there.ino === own.ino && there.dev === own.dev)
     throw usageProblem(`${output} is the plan itself. Name another file.`);
   const typed = values['mapping'] as string | undefined;
-  const plan = await planOnDisk(path, typed === undefined ? undefined : await readMappingFile(typed));
+  const mapping = typed === undefined ? undefined : await readMappingFile(typed);
+  const plan = await planOnDisk(path, mapping, openTyped(values));
   await writeWhole(output, contentOf(plan, ending, values));
-  for (const line of plan.unread) io.error(`${line}\n`);
+  for (const line of [...plan.stocked, ...plan.unread]) io.error(`${line}\n`);
   io.out(`Wrote ${plan.checks.length} ${plan.checks.length === 1 ? 'channel' : 'channels'} to ${output}.\n`);
   return STATUS.good;
 };

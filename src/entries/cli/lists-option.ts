@@ -4,13 +4,15 @@ import type { Mapping } from '../../workbook/tables';
 import type { OpenOptions } from './workbook-plan';
 import { usageProblem } from './status';
 
-/** Options of every command that opens a workbook with a plan. */
-export const LIST_OPTIONS = {
+/** Which sheets the channel list is spread over. */
+export const SHEETS_OPTIONS = {
   /** A sheet of the channel list; given again for each. */
   list: { type: 'string', multiple: true },
   lists: { type: 'string' },
-  stock: { type: 'string' },
 } as const;
+
+/** Options of every command that judges a plan in a workbook. */
+export const LIST_OPTIONS = { ...SHEETS_OPTIONS, stock: { type: 'string' } } as const;
 
 const EVERY = 'all';
 
@@ -27,6 +29,12 @@ export const openTyped = (values: Readonly<Record<string, unknown>>): OpenOption
   lists: listsTyped(values),
   stock: values['stock'] as string | undefined,
 });
+
+/** A JSON plan has neither sheets nor a place for another sensor list. */
+export const refuseForJson = (path: string, { lists, stock }: OpenOptions): void => {
+  const option = stock !== undefined ? '--stock' : lists !== undefined ? '--list' : undefined;
+  if (option) throw usageProblem(`${path}: a JSON plan has no sheets; ${option} is for workbooks.`);
+};
 
 /** The mapping with exactly these sheets as parts of the channel list. */
 export const mappingWithLists = (

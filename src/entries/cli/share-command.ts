@@ -1,5 +1,4 @@
 import { readFile, stat } from 'node:fs/promises';
-import { extname } from 'node:path';
 import { nodeCodec } from '../../adapters/xlsx/codec-node';
 import { customerCopy } from '../../adapters/xlsx/share/customer-copy';
 import { worstVerdict } from '../../core/verdict';
@@ -13,6 +12,7 @@ import {
 import { isNotesSheet, NO_NOTES } from '../../workbook/report/plan-notes';
 import { placesNamed } from '../../workbook/share/named-places';
 import { shareProposals, type ShareProposals } from '../../workbook/share/proposals';
+import { LIST_OPTIONS, openTyped } from './lists-option';
 import { readMappingFile } from './mapping-file';
 import { CommandProblem, statusOfVerdict, usageProblem } from './status';
 import type { Io } from './terminal';
@@ -40,6 +40,7 @@ export const SHARE_OPTIONS = {
   prepared: TEXT,
   checked: TEXT,
   mapping: TEXT,
+  ...LIST_OPTIONS,
 } as const;
 export type ShareValues = Readonly<Record<string, string | boolean | readonly (string | boolean)[] | undefined>>;
 
@@ -55,7 +56,8 @@ export const shareCommand = async (paths: readonly string[], values: ShareValues
   const paper = paperOf(text('paper'));
   if (output !== undefined) await refuseTarget(path, output, values['replace'] === true);
   const mapping = text('mapping') === undefined ? undefined : await readMappingFile(text('mapping')!);
-  const plan = await asProblem(path, () => openPlan(path, mapping));
+  const plan = await asProblem(path, () => openPlan(path, mapping, openTyped(values)));
+  for (const line of plan.stocked ?? []) io.error(`${line}\n`);
   const proposals = shareProposals(plan.tables, plan.file.sheets);
   const typed = (values['leave-out'] ?? []) as readonly string[];
   const chosen = chosenPlaces(plan, proposals, typed);
@@ -67,7 +69,6 @@ export const shareCommand = async (paths: readonly string[], values: ShareValues
       paper,
       ...chosen,
       freezeAll: values['values'] === true,
-      dropMacros: extname(output).toLowerCase() === '.xlsx',
       dropLinks: values['keep-links'] !== true,
       dropNotes: values['drop-notes'] === true,
       keepPeople: values['keep-people'] === true,
@@ -92,7 +93,8 @@ export const shareCommand = async (paths: readonly string[], values: ShareValues
 
 const write = async (plan: WorkbookPlan, path: string, output: string, choices: ShareChoices) => {
   const { tables, contentOf, judged } = plan;
-  const bytes = new Uint8Array(await readFile(path));
+  // Sensors laid out for it stand in the workbook in memory alone.
+  const bytes = plan.stocked ? plan.file.save() : new Uint8Array(await readFile(path));
   const isNotesLeftOut = notesSheetGone(plan, choices);
   const copy = customerCopy({
     bytes,
@@ -104,8 +106,6 @@ const write = async (plan: WorkbookPlan, path: string, output: string, choices: 
     choices,
     toldIn: 'en',
   });
-  if (copy.ending !== extname(output).toLowerCase())
-    throw usageProblem(`-o ${output}: this copy must end in ${copy.ending}, for ${copy.ending === '.xlsm' ? 'it has macros' : 'it has no macros'}.`); // prettier-ignore
   await writeWhole(output, copy.bytes);
   return copy;
 };
@@ -148,7 +148,8 @@ const propertiesOf = (text: (key: string) => string | undefined): DocumentProper
 };
 
 const refuseTarget = async (path: string, output: string, replace: boolean): Promise<void> => {
-  if (!/\.xls[xm]$/i.test(output)) throw usageProblem(`-o ${output}: expected a name that ends in .xlsx (or .xlsm).`);
+  if (!/\.xlsx$/i.test(output))
+    throw usageProblem(`-o ${output}: expected a name that ends in .xlsx; a copy for a customer has no macros.`);
   const there = await stat(output).catch(() => undefined);
   if (!there) return;
   if (there.isDirectory()) throw usageProblem(`${output} is a folder.`);

@@ -13,11 +13,12 @@ import { besideText, cellCares, cellName, cellPlace, cellTurn, returnedOutcome, 
 import { takenChanges, wantedCells, type Wanted } from '../../workbook/returned/take-back';
 import type { Mapping } from '../../workbook/tables';
 import { kindOf } from './find-plans';
+import { openTyped, SHEETS_OPTIONS } from './lists-option';
 import { readMappingFile } from './mapping-file';
 import { CommandProblem, STATUS, usageProblem } from './status';
 import { Pen, plainLine, type Io } from './terminal';
 import { languageTyped } from './typed-options';
-import { FUNCTION_NAMES, openPlan, planIn, type WorkbookPlan } from './workbook-plan';
+import { FUNCTION_NAMES, openPlan, planIn, type OpenOptions, type WorkbookPlan } from './workbook-plan';
 import { writePlan } from './write-plan';
 import { hanging } from './wrap';
 
@@ -31,6 +32,7 @@ export const TAKE_BACK_OPTIONS = {
   json: { type: 'boolean', default: false },
   language: { type: 'string' },
   mapping: { type: 'string' },
+  ...SHEETS_OPTIONS,
 } as const;
 export type TakeBackValues = Readonly<Record<string, string | boolean | readonly string[] | undefined>>;
 
@@ -66,9 +68,9 @@ const asProblem = (error: unknown, path: string): unknown =>
     ? new CommandProblem(error.message.includes(path) ? error.message : `${path}: ${error.message}`)
     : error;
 
-const opened = async (path: string, mapping: Mapping | undefined): Promise<WorkbookPlan> => {
+const opened = async (path: string, mapping: Mapping | undefined, open: OpenOptions): Promise<WorkbookPlan> => {
   if (kindOf(path) === 'json') throw usageProblem(`${path}: take-back reads workbooks; a JSON plan has no cells.`);
-  return openPlan(path, mapping).catch((error: unknown) => Promise.reject(asProblem(error, path)));
+  return openPlan(path, mapping, open).catch((error: unknown) => Promise.reject(asProblem(error, path)));
 };
 
 /** A copy is read by the headings of the plan. */
@@ -114,8 +116,9 @@ const write = async (
     let told: readonly string[] = [];
     if (isChecked(plan)) {
       const bytes = file.save();
-      const edited = planIn(path, openWorkbook(bytes, { codec: nodeCodec, functionNames: FUNCTION_NAMES }), mapping);
-      ({ file: result, told } = writePlan(edited, { mapping, asValues: false, language }));
+      const said = plan.said ?? mapping;
+      const edited = planIn(path, openWorkbook(bytes, { codec: nodeCodec, functionNames: FUNCTION_NAMES }), said);
+      ({ file: result, told } = writePlan(edited, { mapping: said, asValues: false, language }));
     } else {
       const stale = file.dependents();
       if (stale.length > 0)
@@ -183,7 +186,7 @@ export const takeBackCommand = async (paths: readonly string[], values: TakeBack
   const target = await targetIn(path, values, wanted);
   const typed = values['mapping'] as string | undefined;
   const mapping = typed === undefined ? undefined : await readMappingFile(typed);
-  const plan = await opened(path, mapping);
+  const plan = await opened(path, mapping, openTyped(values));
   const [returnedPlan, sentPath] = [await openedCopy(copy, plan), values['sent'] as string | undefined];
   const sent = sentPath === undefined ? undefined : await openedCopy(sentPath, plan);
   const returned = withFormulas(

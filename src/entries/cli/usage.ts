@@ -34,13 +34,13 @@ export const USAGE = `channelwright: plan vibration measurement channels and pro
   channelwright compare OLD NEW  tell what changed between two revisions of a plan: channels, verdicts and why, lists, limits
       --no-renames               take a channel with another name for another channel, though its point is the same
       --report FILE.md           write it to FILE as well, as Markdown
-      --language LANG, --json, --mapping FILE
+      --language LANG, --json, --mapping FILE, --list SHEET, --lists all, --stock FILE (all of both plans)
   channelwright export PLAN      write the plan for other programs
       -o, --output FILE          FILE.csv: channels in the documented units, numbers, verdicts, reasons;
                                  FILE.json: the whole plan, which check reads to the same result; --replace an existing file
       --language LANG            of a CSV file's headings and reasons, and how its numbers are written
       --separator semicolon      comma, semicolon or tab; --decimal comma: point or comma
-      --mapping FILE
+      --mapping FILE, --list SHEET, --lists all, --stock FILE
   channelwright share PLAN       write a copy of one plan for a customer, who needs no add-in to read it
       -o, --output OUT.xlsx      where; without it, only what is usually not for a customer is listed. --replace
       --leave-out NAME           leave this out (may be given again): SHEET, SHEET!HEADING, HEADING, or "proposed"
@@ -49,13 +49,14 @@ export const USAGE = `channelwright: plan vibration measurement channels and pro
       --drop-notes               leave out notes of yours on cells
       --keep-links, --keep-people   keep links to other files and data; names of authors
       --title, --subject, --revision, --date, --prepared, --checked TEXT   properties and head of the overview
+      --mapping FILE, --list SHEET, --lists all, --stock FILE (the copy holds the sheet on which sensors are laid out)
   channelwright take-back PLAN RETURNED   list what a copy that came back has otherwise than the plan, cell by cell
       --all                      take every cell but those with a formula, changed on both sides or of a renamed channel
       --channel NAME, --field NAME   take these (each may be given again; a field by key, title or heading); where both
                                  are named, formulas and conflicts are taken too
       --sent COPY                the copy as it left: tells the customer's changes from yours, and finds conflicts
       -o, --output OUT, --in-place   where the taken cells are written; without a choice nothing is
-      --language LANG, --json, --mapping FILE
+      --language LANG, --json, --mapping FILE, --list SHEET, --lists all
   channelwright eval FORMULA…    work out worksheet formulas (or one per line of the input); --json
   channelwright functions        list the worksheet functions; --json for all there is to know of them
       --language LANG            describe them in en, de or fr; names stay as they are
@@ -77,3 +78,11 @@ A mapping names a table, and for each of its fields the heading of a column (or 
   {"channels": {"sheet": "Test list", "headingRow": 4,
                 "fields": {"levelHigh": {"heading": "A max", "unit": "m/s²", "statistic": "peak"}, "remarks": null}}}
 `;
+
+/** The part of the help for one command, from the line with its name to the next. */
+export const usageOf = (command: string): string => {
+  const lines = USAGE.split('\n');
+  const first = lines.findIndex((line) => line.startsWith(`  channelwright ${command} `));
+  const length = lines.slice(first + 1).findIndex((line) => !line.startsWith('      '));
+  return `${lines.slice(first, first + 1 + length).join('\n')}\n`;
+};

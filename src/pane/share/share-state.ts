@@ -114,8 +114,8 @@ export class ShareState {
         leftOutSheets: chosen.flatMap(({ sheet, column }) => (column === undefined ? [sheet] : [])),
       };
       try {
-        const { bytes, ending, told } = await shareCopy(choices, this.language);
-        const name = `${this.stem} - ${SHARE_WORDS[choices.language].fileName}${ending}`;
+        const { bytes, told } = await shareCopy(choices, this.language);
+        const name = `${this.stem} - ${SHARE_WORDS[choices.language].fileName}.xlsx`;
         this.file = { name, url: URL.createObjectURL(new Blob([bytes as BlobPart])) };
         this.told = told;
         saveFile(this.file);

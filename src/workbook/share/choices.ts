@@ -19,7 +19,6 @@ export interface ShareChoices {
   readonly leftOutSheets: readonly string[];
   /** All formulas become values, not only ours and those that would break. */
   readonly freezeAll: boolean;
-  readonly dropMacros: boolean;
   /** Links to other workbooks and connections to data. */
   readonly dropLinks: boolean;
   /** Notes of the user on cells go. */
@@ -46,7 +45,6 @@ export const SHARE_DEFAULTS: ShareChoices = {
   leftOutColumns: [],
   leftOutSheets: [],
   freezeAll: false,
-  dropMacros: true,
   dropLinks: true,
   dropNotes: false,
   keepPeople: false,

@@ -14,7 +14,6 @@ export interface ToldWords {
   readonly connectionsKept: string;
   readonly cubes: string;
   readonly macrosCut: string;
-  readonly macrosKept: string;
   readonly notesStay: (places: string) => string;
   readonly people: (count: number) => string;
   readonly locked: string;
@@ -42,7 +41,6 @@ export const TOLD_WORDS: InLanguages<ToldWords> = {
     connectionsKept: 'Connections to data are still in the copy.',
     cubes: 'Data of a cube held left-out texts; it was taken out, and its formulas became values.',
     macrosCut: 'Macros were taken out: the copy is a plain .xlsx workbook.',
-    macrosKept: 'The copy still holds macros; the customer will be warned of them.',
     notesStay: (places) => `Notes of yours go with the copy: ${places}. Look whether a customer should read them; they can be left out.`, // prettier-ignore
     people: (count) => `Names of ${count} authors of notes were replaced.`,
     locked: 'Sheets are locked against accidents, without a password: anybody can unlock them.',
@@ -70,7 +68,6 @@ export const TOLD_WORDS: InLanguages<ToldWords> = {
     connectionsKept: 'Datenverbindungen sind noch in der Kopie.',
     cubes: 'Cube-Daten enthielten weggelassene Texte; sie wurden entfernt, ihre Formeln wurden zu Werten.',
     macrosCut: 'Makros wurden entfernt: Die Kopie ist eine gewöhnliche .xlsx-Mappe.',
-    macrosKept: 'Die Kopie enthält noch Makros; der Kunde wird davor gewarnt werden.',
     notesStay: (places) => `Ihre Notizen gehen mit der Kopie hinaus: ${places}. Prüfen Sie, ob ein Kunde sie lesen soll; sie lassen sich weglassen.`, // prettier-ignore
     people: (count) => `Die Namen von ${count} Verfassern von Notizen wurden ersetzt.`,
     locked: 'Die Blätter sind gegen Versehen gesperrt, ohne Kennwort: Jeder kann die Sperre aufheben.',
@@ -98,7 +95,6 @@ export const TOLD_WORDS: InLanguages<ToldWords> = {
     cubes:
       'Des données de cube contenaient des textes omis ; elles ont été retirées et leurs formules sont des valeurs.',
     macrosCut: 'Les macros ont été retirées : la copie est un simple classeur .xlsx.',
-    macrosKept: 'La copie contient encore des macros ; le client en sera averti.',
     notesStay: (places) => `Vos notes partent avec la copie : ${places}. Voyez si un client doit les lire ; elles peuvent être omises.`, // prettier-ignore
     people: (count) => `Les noms de ${count} auteurs de notes ont été remplacés.`,
     locked: 'Les feuilles sont verrouillées contre les accidents, sans mot de passe : chacun peut les déverrouiller.',

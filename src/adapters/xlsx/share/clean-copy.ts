@@ -51,14 +51,14 @@ export const cleanCopy = (pkg: Package, workbook: string, cleaning: Cleaning): s
   }
   const outside = outsideOf(pkg, workbook);
   const isGone = (sheet: string, id: string | undefined): boolean =>
-    leftOut.hasSheet(sheet) || (choices.dropMacros && isMacroSheet(pkg, workbook, id));
+    leftOut.hasSheet(sheet) || isMacroSheet(pkg, workbook, id);
   const removed = passWorkbook(pkg, workbook, leftOut, isGone).names.filter((name) => !name.startsWith('_'));
   const { sheets } = readWorkbookPart(pkg, workbook);
   dropCalculationOrder(pkg, workbook);
   const hasData = hasCubes(pkg, workbook) && choices.dropLinks;
   if (hasData) dropMetadata(pkg, workbook, sheets);
   if (choices.dropLinks) cutLinks(pkg, workbook, sheets);
-  if (choices.dropMacros) cutMacros(pkg, workbook);
+  cutMacros(pkg, workbook);
   sweep(pkg);
   const charts = passCharts(pkg, leftOut);
   const people = choices.keepPeople ? 0 : hidePeople(pkg, sheets, workbook, COPY_WORDS[choices.language].author);
@@ -72,7 +72,7 @@ export const cleanCopy = (pkg: Package, workbook: string, cleaning: Cleaning): s
     ...(outside.links > 0 ? [choices.dropLinks ? words.linksCut(outside.links) : words.linksKept(outside.links)] : []),
     ...(outside.connections ? [choices.dropLinks ? words.connectionsCut : words.connectionsKept] : []),
     ...(hasData ? [words.cubes] : []),
-    ...(outside.macros ? [choices.dropMacros ? words.macrosCut : words.macrosKept] : []),
+    ...(outside.macros ? [words.macrosCut] : []),
     ...(noted.length > 0 ? [words.notesStay(listedPlaces(noted, words))] : []),
     ...(people > 0 ? [words.people(people)] : []),
   ];

@@ -27,9 +27,8 @@ export interface CopiedList {
   readonly own: OwnChanges;
 }
 
+/** Always a workbook without macros, .xlsx. */
 export interface CustomerCopy {
   readonly bytes: Uint8Array;
-  /** With the point; a workbook with macros keeps its own. */
-  readonly ending: '.xlsx' | '.xlsm';
   readonly told: readonly string[];
 }

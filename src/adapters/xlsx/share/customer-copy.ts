@@ -7,7 +7,6 @@ import { COPY_WORDS, listedPlaces, TOLD_WORDS } from '../../../workbook/share/to
 import { storedSummary, summaryPage, SUMMARY_SETTING } from '../../../workbook/summary';
 import type { Change } from '../../../workbook/port';
 import { VERDICTS } from '../../../core/verdict';
-import { contentType } from '../content-types';
 import { FormulaNames } from '../formula-names';
 import { FILE_LIMITS } from '../limits';
 import { editWithNotes } from '../notes-around';
@@ -60,10 +59,8 @@ export const customerCopy = (request: CopyRequest): CustomerCopy => {
   const made = finishCopy(file.save(), request, lists, { summary, foot: print.foot, gone });
   if (gone.also.length > 0) told.push(words.also(listedPlaces(gone.also, words)));
   if (choices.protect) told.push(words.locked);
-  const type = contentType(new Package(made, open.codec, open.limits ?? FILE_LIMITS), workbook) ?? '';
   return {
     bytes: made,
-    ending: /macroEnabled/i.test(type) ? '.xlsm' : '.xlsx',
     told: [...lists.flatMap(({ own }) => own.told(words)), ...told],
   };
 };

@@ -1,4 +1,4 @@
-import { contentType, removeContentType, setContentType } from '../content-types';
+import { contentType, removeContentType, removeDefaultType, setContentType } from '../content-types';
 import type { Package } from '../package';
 import { relationsOf } from '../relations';
 import { Splice } from '../splice';
@@ -57,6 +57,7 @@ export const isMacroSheet = (pkg: Package, workbook: string, id: string | undefi
 export const cutMacros = (pkg: Package, workbook: string): void => {
   dropRelations(pkg, workbook, ({ kind }) => /^(?:vbaProject|attachedToolbars|wordVbaData)$/.test(kind));
   dropRelations(pkg, '', ({ kind }) => kind === 'extensibility');
+  removeDefaultType(pkg, 'application/vnd.ms-office.vbaProject');
   const type = contentType(pkg, workbook) ?? '';
   if (/macroEnabled/i.test(type)) {
     removeContentType(pkg, workbook);
