@@ -3,6 +3,7 @@ import { countIn, type Language } from '../core/language';
 import type { FieldView, Place, PlanView, RowDetail } from '../workbook/plan-view';
 import type { Candidate } from '../plan/choosing/rank';
 import { editsForCandidate } from '../workbook/choosing/use-candidate';
+import { sentenceOf } from '../workbook/port';
 import type { PlanSession } from '../workbook/session';
 import { ChooseState } from './choosing/choose-state';
 import type { PapersState } from './papers/papers-state';
@@ -19,8 +20,6 @@ export interface Busy {
 }
 
 const pause = (): Promise<void> => new Promise((turn) => setTimeout(turn));
-
-const sentenceOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));
 
 /** What the pane shows and what a press does. Draws nothing itself: it says when something changed. */
 export class PaneState {
@@ -80,7 +79,7 @@ export class PaneState {
       await this.session.settled();
       await this.read('edit');
     } catch (error) {
-      this.problem = sentenceOf(error);
+      this.problem = sentenceOf(error, this.language);
     }
     this.changed();
   }
@@ -223,7 +222,7 @@ export class PaneState {
     try {
       await work;
     } catch (error) {
-      this.problem = sentenceOf(error);
+      this.problem = sentenceOf(error, this.language);
       this.changed();
     }
   }
@@ -238,7 +237,7 @@ export class PaneState {
     try {
       await work();
     } catch (error) {
-      this.problem = sentenceOf(error);
+      this.problem = sentenceOf(error, this.language);
     } finally {
       this.busy = undefined;
       this.changed();

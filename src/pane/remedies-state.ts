@@ -1,5 +1,5 @@
 import { countIn, type Language } from '../core/language';
-import type { Spreadsheet } from '../workbook/port';
+import { sentenceOf, type Spreadsheet } from '../workbook/port';
 import type { FreezePlan, FreezeScope } from '../workbook/remedies/freeze';
 import type { BrokenFormula, Rewritten } from '../workbook/remedies/rewrite';
 import type { AddInState, ListedIds, Running } from '../workbook/remedies/state';
@@ -148,7 +148,7 @@ export class RemediesState {
 
   go({ sheet, row, column }: Pick<BrokenFormula, 'sheet' | 'row' | 'column'>): void {
     void this.spreadsheet.select(sheet, { row, column, rows: 1, columns: 1 }).catch((error: unknown) => {
-      this.problem = String(error instanceof Error ? error.message : error);
+      this.problem = sentenceOf(error, this.language);
       this.changed();
     });
   }
@@ -167,7 +167,7 @@ export class RemediesState {
     try {
       await work();
     } catch (error) {
-      this.problem = error instanceof Error ? error.message : String(error);
+      this.problem = sentenceOf(error, this.language);
     } finally {
       this.isBusy = false;
       this.changed();

@@ -6,7 +6,7 @@ import type { ScopedAssignment } from '../../workbook/assign/assign-rows';
 import { assignmentEdits, hasColumn, writeAssignment } from '../../workbook/assign/write-assignment';
 import { planChanges } from '../../workbook/choosing/row-edits';
 import type { JudgedPlan } from '../../workbook/plan-of';
-import type { Spreadsheet } from '../../workbook/port';
+import { sentenceOf, type Spreadsheet } from '../../workbook/port';
 import type { PaneState } from '../pane-state';
 import { AssignForm } from './assign-form-state';
 import { ASSIGN_PANE_WORDS, type AssignPaneWords } from './assign-words';
@@ -20,7 +20,6 @@ export interface PaneSolver extends Solver {
 }
 
 const pause = (): Promise<void> => new Promise((turn) => setTimeout(turn));
-const reasonOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));
 
 /** Everything that an assignment rests on, so that a later one is known to be of the same plan. */
 const printOf = ({ plan, byRow, limits }: JudgedPlan): string =>
@@ -117,7 +116,7 @@ export class AssignState {
       const found = await assignRows(judged, rows, options, this.solver);
       if (this.running === run) this.keep(judged, found, options.free ?? []);
     } catch (error) {
-      this.problem = words.broken(reasonOf(error));
+      this.problem = words.broken(sentenceOf(error, this.pane.language));
     } finally {
       clearInterval(clock);
       this.solver.dispose();
@@ -142,7 +141,7 @@ export class AssignState {
         const choice = { parts: this.partsHeld(), free: this.freed, language };
         this.written = await writeAssignment(this.spreadsheet, source, found, choice);
       } catch (error) {
-        this.problem = reasonOf(error);
+        this.problem = sentenceOf(error, this.pane.language);
       }
     });
     if (this.written !== undefined && this.judged) this.said = this.writtenWords(this.written);

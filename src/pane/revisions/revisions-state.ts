@@ -6,7 +6,7 @@ import { parseMapping } from '../../workbook/mapping';
 import { judgePlan } from '../../workbook/plan-of';
 import type { CellNote } from '../../workbook/own-note';
 import type { Place } from '../../workbook/plan-view';
-import type { Spreadsheet } from '../../workbook/port';
+import { sentenceOf, type Spreadsheet } from '../../workbook/port';
 import { recognise, type SheetToRead } from '../../workbook/recognise';
 import { copySource } from '../../workbook/returned/copy-source';
 import { returnedCells, type Returned, type ReturnedCell } from '../../workbook/returned/returned-cells';
@@ -191,7 +191,7 @@ export class RevisionsState {
     try {
       return await this.read(new Uint8Array(await file.arrayBuffer()));
     } catch (error) {
-      throw new Error(this.words.notRead(file.name, error instanceof Error ? error.message : String(error)));
+      throw new Error(this.words.notRead(file.name, sentenceOf(error, this.language)));
     }
   }
 
@@ -214,7 +214,7 @@ export class RevisionsState {
       const told = await work();
       this.told = told && { at: part, ...told };
     } catch (error) {
-      this.told = { at: part, text: error instanceof Error ? error.message : String(error), isProblem: true };
+      this.told = { at: part, text: sentenceOf(error, this.language), isProblem: true };
     } finally {
       this.busy = undefined;
       this.changed();

@@ -1,5 +1,5 @@
 import type { Language } from '../../core/language';
-import { HostProblem, type SheetInfo, type Spreadsheet } from '../../workbook/port';
+import { HostProblem, sentenceOf, type SheetInfo, type Spreadsheet } from '../../workbook/port';
 import { SHARE_DEFAULTS, type DocumentProperties, type ShareChoices } from '../../workbook/share/choices';
 import { headedColumns, shareProposals } from '../../workbook/share/proposals';
 import type { PlanSession } from '../../workbook/session';
@@ -121,7 +121,7 @@ export class ShareState {
         saveFile(this.file);
       } catch (problem) {
         if (!(problem instanceof HostProblem)) throw problem;
-        this.told = [`${this.words.failed} ${problem.message}`];
+        this.told = [`${this.words.failed} ${sentenceOf(problem, this.language)}`];
       }
     });
   }
