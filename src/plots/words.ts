@@ -125,7 +125,7 @@ export const PLOT_WORDS: InLanguages<PlotWords> = {
     ceiling: {
       'full scale': 'Messbereich',
       'input range': 'Eingangsbereich',
-      'bias swing': 'Aussteuerung um die Vorspannung',
+      'bias swing': 'Aussteuerung um die Ruhespannung',
       'amplifier output': 'Verstärkerausgang',
     },
     low: { sensor: 'Aufnehmer', 'charge amplifier': 'Ladungsverstärker', 'AC coupling': 'AC-Kopplung' },

@@ -65,7 +65,7 @@ export const BOUND_WORDS: InLanguages<Readonly<Record<BoundKey, string>>> = {
     'highest rated temperature': 'limite haute de température',
     'sensitivity over input noise': 'sensibilité, pour le bruit de l’entrée',
     'sensitivity in input range': 'sensibilité, pour la gamme de l’entrée',
-    'sensitivity in bias swing': 'sensibilité, pour l’excursion autour de la tension de repos',
+    'sensitivity in bias swing': 'sensibilité, pour l’excursion autour de la tension de polarisation',
     'sensitivity in amplifier output': 'sensibilité, pour la sortie de l’amplificateur de charge',
     'sensitivity in cable drive': 'sensibilité, pour ce que le courant fournit à la capacité du câble',
     output: 'sortie acceptée par une entrée',

@@ -19,13 +19,13 @@ export const level: Translations = {
     'Größter Spitzenwert, der Aufnehmer, Verstärker und Eingang ohne Übersteuerung durchläuft.',
   'Full scale of the sensor, peak.': 'Messbereichsendwert des Aufnehmers, Spitzenwert.',
   'How the signal leaves the sensor. IEPE needs the five supply and bias voltages, charge the output limit.':
-    'Art des Aufnehmerausgangs. IEPE braucht die fünf Speise- und Arbeitspunktspannungen, charge (Ladung) die Ausgangsgrenze.',
+    'Art des Aufnehmerausgangs. IEPE braucht die fünf Speise- und Ruhespannungen, charge (Ladung) die Ausgangsgrenze.',
   'Largest sensitivity over the temperature range; charge: pC/g times mV/pC.':
     'Größte Empfindlichkeit im Temperaturbereich; bei Ladung: pC/g mal mV/pC.',
   'Peak voltage of the input range.': 'Spitzenspannung des Eingangsbereichs.',
   'Compliance voltage of the supply.': 'Speisespannung der Konstantstromquelle.',
-  'Lowest bias over the temperature range.': 'Kleinste Arbeitspunktspannung im Temperaturbereich.',
-  'Highest bias over the temperature range.': 'Größte Arbeitspunktspannung im Temperaturbereich.',
+  'Lowest bias over the temperature range.': 'Kleinste Ruhespannung im Temperaturbereich.',
+  'Highest bias over the temperature range.': 'Größte Ruhespannung im Temperaturbereich.',
   'Voltage lost in the current source.': 'Spannungsabfall in der Stromquelle.',
   'Lowest output that still follows.': 'Kleinste Ausgangsspannung, die dem Signal noch folgt.',
   'Largest output of the charge amplifier.': 'Größte Ausgangsspannung des Ladungsverstärkers.',

@@ -97,7 +97,7 @@ export const thermal: Translations = {
   'Size of the drift.': 'Betrag der Drift.',
   'Heat that a constant-current sensor makes of its supply.':
     'Wärme, die ein Konstantstrom-Aufnehmer aus seiner Speisung macht.',
-  'Bias voltage at the sensor.': 'Arbeitspunktspannung am Aufnehmer.',
+  'Bias voltage at the sensor.': 'Ruhespannung am Aufnehmer.',
   'Constant current.': 'Konstantstrom.',
   'Heat in the sensor.': 'Wärmeleistung im Aufnehmer.',
   'Caution for people who handle the point at these temperatures.':

@@ -85,7 +85,7 @@ export const FRENCH: Sentences = {
     return `Réserve ${most}${number}, limite ${limit}${from(f.origin)}${because(f, ends, allowed || undefined)}`;
   },
   'no swing': () =>
-    'L’alimentation ne laisse aucune tension au signal autour de la tension de repos, donc aucune réserve : une tension d’alimentation plus haute ou un capteur d’une autre tension de repos aiderait.',
+    'L’alimentation ne laisse aucune tension au signal autour de la tension de polarisation, donc aucune réserve : une tension d’alimentation plus haute ou un capteur d’une autre tension de polarisation aiderait.',
   'input mode': ({ output, mode }) =>
     `${OUTPUT[output]} sur ${INPUT_FOR[mode]} : les deux ne vont pas ensemble ; ${INPUT_FOR[output]} aiderait.`,
   'mass ratio': (f) => {
