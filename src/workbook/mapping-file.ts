@@ -1,5 +1,5 @@
 import type { InLanguages, Language } from '../core/language';
-import { fieldsOf, TABLES } from '../plan/fields';
+import { fieldsOf, TABLES, type TableName } from '../plan/fields';
 import { isObject, shownJson } from '../plan/json-record';
 import { columnLetters } from './address';
 import type { FieldCorrection, Mapping, TableCorrection } from './tables';
@@ -34,29 +34,57 @@ export const readMapping = (given: unknown): Mapping | MappingProblem => {
     const name = TABLES.find((known) => known === table);
     if (!name) return { at: 'a table', read: table, expected: `one of ${TABLES.join(', ')}` };
     if (!isObject(value)) return { at: table, read: value, expected: 'an object with sheet, headingRow or fields' };
-    const { sheet, headingRow, fields: typed = {}, ...others } = value;
+    const { sheet, headingRow, fields: typed = {}, lists, fieldsOn = {}, ...others } = value;
     if (Object.keys(others)[0] !== undefined)
-      return { at: table, read: Object.keys(others)[0], expected: 'sheet, headingRow or fields' };
+      return { at: table, read: Object.keys(others)[0], expected: 'sheet, headingRow, lists, fieldsOn or fields' };
     if (sheet !== undefined && typeof sheet !== 'string')
       return { at: `${table}.sheet`, read: sheet, expected: 'the name of a sheet' };
     if (headingRow !== undefined && !(Number.isInteger(headingRow) && (headingRow as number) > 0))
       return { at: `${table}.headingRow`, read: headingRow, expected: 'the row number of the headings, from 1' };
-    if (!isObject(typed)) return { at: `${table}.fields`, read: typed, expected: 'an object with one entry per field' };
-    const fields: Record<string, FieldCorrection> = {};
-    const keys = fieldsOf(name).map((known) => known.key);
-    for (const [key, field] of Object.entries(typed)) {
-      if (!keys.includes(key)) return { at: `${table}.fields`, read: key, expected: `one of ${keys.join(', ')}` };
-      const read = readField(field);
-      if (!read) return { at: `${table}.fields.${key}`, read: field, expected: FIELD_FORMS };
-      fields[key] = read;
+    if (lists !== undefined && !(name === 'channels' && isObject(lists) && areYesOrNo(lists)))
+      return { at: `${table}.lists`, read: lists, expected: LISTS_FORM };
+    if (!isObject(fieldsOn) || (name !== 'channels' && Object.keys(fieldsOn).length > 0))
+      return {
+        at: `${table}.fieldsOn`,
+        read: fieldsOn,
+        expected: 'of channels alone, an object with fields per sheet',
+      };
+    const fields = readFields(name, `${table}.fields`, typed);
+    if (isProblem(fields)) return fields;
+    const onSheets: Record<string, Fields> = {};
+    for (const [one, given] of Object.entries(fieldsOn)) {
+      const read = readFields(name, `${table}.fieldsOn.${one}`, given);
+      if (isProblem(read)) return read;
+      onSheets[one] = read;
     }
     mapping[name] = {
       ...(sheet === undefined ? {} : { sheet: sheet as string }),
       ...(headingRow === undefined ? {} : { headerRow: (headingRow as number) - 1 }),
+      ...(lists === undefined ? {} : { lists: lists as Record<string, boolean> }),
+      ...(Object.keys(onSheets).length === 0 ? {} : { fieldsOn: onSheets }),
       fields,
     };
   }
   return mapping;
+};
+
+type Fields = Readonly<Record<string, FieldCorrection>>;
+const LISTS_FORM = 'of channels alone, an object that says true or false for each sheet';
+const areYesOrNo = (given: Readonly<Record<string, unknown>>): boolean =>
+  Object.values(given).every((value) => typeof value === 'boolean');
+const isProblem = (read: Fields | MappingProblem): read is MappingProblem => typeof read.expected === 'string';
+
+const readFields = (table: TableName, at: string, typed: unknown): Fields | MappingProblem => {
+  if (!isObject(typed)) return { at, read: typed, expected: 'an object with one entry per field' };
+  const fields: Record<string, FieldCorrection> = {};
+  const keys = fieldsOf(table).map((known) => known.key);
+  for (const [key, field] of Object.entries(typed)) {
+    if (!keys.includes(key)) return { at, read: key, expected: `one of ${keys.join(', ')}` };
+    const read = readField(field);
+    if (!read) return { at: `${at}.${key}`, read: field, expected: FIELD_FORMS };
+    fields[key] = read;
+  }
+  return fields;
 };
 
 export const isMappingProblem = (read: Mapping | MappingProblem): read is MappingProblem => 'expected' in read;
@@ -89,24 +117,32 @@ const written = ({ column, unitText, statistic }: FieldCorrection): unknown => {
   return { heading: column?.heading, column: column && columnLetters(column.column), unit: unitText, statistic };
 };
 
+const writtenFields = (fields: Fields): Readonly<Record<string, unknown>> =>
+  Object.fromEntries(Object.entries(fields).map(([key, field]) => [key, written(field)]));
+
 /** What a person corrected, in the form that the command and the pane read; undefined where nothing was. */
 export const mappingText = (mapping: Mapping): string | undefined => {
   const tables = TABLES.flatMap((table) => {
-    const { sheet, headerRow, fields = {} } = mapping[table] ?? {};
-    const corrected = Object.entries(fields).map(([key, field]) => [key, written(field)] as const);
-    if (corrected.length === 0 && sheet === undefined && headerRow === undefined) return [];
+    const { sheet, headerRow, fields = {}, lists, fieldsOn } = mapping[table] ?? {};
+    if (Object.keys(fields).length === 0 && [sheet, headerRow, lists, fieldsOn].every((said) => said === undefined))
+      return [];
     const headingRow = headerRow === undefined ? undefined : headerRow + 1;
-    return [[table, { sheet, headingRow, fields: Object.fromEntries(corrected) }] as const];
+    const onSheets =
+      fieldsOn && Object.fromEntries(Object.entries(fieldsOn).map(([one, own]) => [one, writtenFields(own)]));
+    return [[table, { sheet, headingRow, lists, fieldsOn: onSheets, fields: writtenFields(fields) }] as const];
   });
   return tables.length === 0 ? undefined : `${JSON.stringify(Object.fromEntries(tables), null, 2)}\n`;
 };
 
-/** What was said before, with what is said now on top of it, field by field. */
+/** What was said before, with what is said now on top of it, field by field and sheet by sheet. */
 export const mergedMapping = (before: Mapping, now: Mapping): Mapping =>
   Object.fromEntries(
     TABLES.flatMap((table) => {
       const [old, added] = [before[table], now[table]];
       if (!old && !added) return [];
-      return [[table, { ...old, ...added, fields: { ...old?.fields, ...added?.fields } }] as const];
+      const lists = (old?.lists ?? added?.lists) && { lists: { ...old?.lists, ...added?.lists } };
+      const fieldsOn = (old?.fieldsOn ?? added?.fieldsOn) && { fieldsOn: { ...old?.fieldsOn, ...added?.fieldsOn } };
+      const fields = { ...old?.fields, ...added?.fields };
+      return [[table, { ...old, ...added, ...lists, ...fieldsOn, fields }] as const];
     }),
   );

@@ -18,6 +18,20 @@ describe('corrections in a file', () => {
     expect(readMapping(JSON.parse(mappingText(CORRECTED) ?? ''))).toEqual(CORRECTED);
   });
 
+  it('hold which sheets make the list, and what was said of single ones, for the next list of the same kind', () => {
+    const spread: Mapping = {
+      channels: {
+        lists: { Wing: true, Archive: false },
+        fieldsOn: { Wing: { point: { column: { heading: 'Node', column: 2 } } } },
+        fields: {},
+      },
+    };
+    expect(readMapping(JSON.parse(mappingText(spread) ?? ''))).toEqual(spread);
+    const merged = mergedMapping(spread, { channels: { lists: { Archive: true, Tail: true }, fields: {} } });
+    expect(merged.channels?.lists).toEqual({ Wing: true, Archive: true, Tail: true });
+    expect(merged.channels?.fieldsOn).toEqual(spread.channels?.fieldsOn);
+  });
+
   it('name the column by its letters, which decide between equal headings', () => {
     const { channels } = JSON.parse(mappingText(CORRECTED) ?? '') as { channels: { fields: Record<string, object> } };
     expect(channels.fields.levelHigh).toMatchObject({ heading: 'Amax', column: 'AB' });
@@ -31,6 +45,9 @@ describe('corrections in a file', () => {
   it.each([
     [{ channels: { fields: { levelHigh: { column: 'E' } } } }, 'channels.fields.levelHigh'],
     [{ channels: { fields: { levelHigh: { heading: 'Amax', column: 5 } } } }, 'channels.fields.levelHigh'],
+    [{ channels: { lists: { Wing: 'yes' } } }, 'channels.lists'],
+    [{ sensors: { lists: { Wing: true } } }, 'sensors.lists'],
+    [{ channels: { fieldsOn: { Wing: { nothing: 'A' } } } }, 'channels.fieldsOn.Wing'],
     [{ chanels: {} }, 'a table'],
     [[], 'the file'],
   ])('say what is wrong in %j', (given, at) => {
