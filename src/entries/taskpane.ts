@@ -1,7 +1,7 @@
 import './taskpane.css';
 import { excelHost } from '../adapters/office/host';
 import { officeSpreadsheet } from '../adapters/office/spreadsheet';
-import { BrowserSolver } from '../adapters/solver/browser-solver';
+import { browserAssigner } from '../adapters/solver/browser-assigner';
 import { officeTheme } from '../adapters/office/theme';
 import { givesFile, wholeFile } from '../adapters/office/whole-file';
 import { languageOf } from '../core/language';
@@ -42,11 +42,10 @@ const start = async () => {
   followTheme(document.documentElement, officeTheme());
   const language = languageOf(Office.context.displayLanguage);
   document.documentElement.lang = language;
-  const solver = new BrowserSolver();
   mountPane(pane, officeSpreadsheet(excelHost()), language, {
     planName: workbookName,
     savesFiles: 'perhaps',
-    solver,
+    assign: browserAssigner,
     readPlanFile,
     ...(givesFile() && { shareCopy }),
   });

@@ -47,9 +47,9 @@ const start = async () => {
       document.title = WORDS.pageTitle(title);
       if (pane) await pane.refresh();
       else {
-        const [solver, { readPlanFile }] = [new grid.BrowserSolver(), grid];
+        const { browserAssigner: assign, readPlanFile } = grid;
         const shareCopy = shareFrom(saving, () => grid.endEditing(host));
-        pane = grid.mountPane(element('pane'), spreadsheet, LANGUAGE, { ...PAGE, solver, readPlanFile, shareCopy });
+        pane = grid.mountPane(element('pane'), spreadsheet, LANGUAGE, { ...PAGE, assign, readPlanFile, shareCopy });
       }
     } catch (problem) {
       if (!(problem instanceof FileProblem)) console.error(problem);

@@ -60,7 +60,7 @@ export const mountPane = (
   const state = new PaneState(session, language, draw, drawProgress);
   state.papers = new PapersState(written, session, language, surroundings, state, draw);
   state.revisions = revisionsWith(surroundings.readPlanFile, written, session, state, draw);
-  const assign = surroundings.solver && assignPart(state, written, surroundings.solver);
+  const assign = surroundings.assign && assignPart(state, written, surroundings.assign);
   state.share = new ShareState(written, session, language, surroundings, state, draw);
 
   const follow = () => {

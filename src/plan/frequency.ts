@@ -6,7 +6,7 @@ import type { HighCause } from '../core/frequency/span';
 import { spanVerdict, type Verdict } from '../core/verdict';
 import type { Bound, Limits } from './limits';
 import { Missing, missingField, type MissingField } from './missing';
-import type { Channel, Input, SensorType } from './model';
+import type { Channel, Input, Mount, Requirement, SensorType } from './model';
 import { cutSpan, type ChannelSpan, type Caps, type SpanMemory } from './span-memory';
 import { rowBound } from './thermal';
 
@@ -61,6 +61,64 @@ const OF_MOUNT = { stiffness: missingField('mounts', 'stiffness') };
 /** Data sheets that give a low limit without its loss mean this one (common practice, no source). */
 export const USUAL_LOSS = 0.05;
 
+/** The response of a chain before anything cuts it off at the top. Does not depend on the cable. */
+export interface ChainResponse {
+  readonly resonance?: number;
+  readonly poles: Poles;
+  /** All that it takes is known. */
+  readonly isComplete: boolean;
+  /** Null when empty; while the resonance is not known, nothing limits it. */
+  readonly pass: ChannelSpan | null;
+  readonly wide: ChannelSpan | null;
+}
+
+export const chainResponse = (
+  { requirement, sensor, mount, input }: Pick<Channel, 'requirement' | 'sensor' | 'mount' | 'input'>,
+  limits: Limits,
+  memory: SpanMemory,
+  missing: Missing,
+): ChainResponse => {
+  const resonance = mounted(sensor, mount, missing);
+  const qualityFactor = sensor && missing.need(sensor.qualityFactor, QUALITY);
+  const poles = lowPoles(sensor, input, missing);
+  const { pass, warn = pass } = rowBound(requirement.spanTolerance, limits.spanTolerance);
+  const reference = requirement.referenceFrequency ?? limits.referenceFrequency;
+  const spanAt = (tolerance: number): ChannelSpan | null =>
+    resonance === undefined || qualityFactor === undefined
+      ? { low: 0, high: Infinity, highLimitedBy: 'response' }
+      : memory.span({ lowPoles: poles.corners, resonance, qualityFactor, reference, tolerance });
+  const isComplete = resonance !== undefined && qualityFactor !== undefined && poles.complete;
+  return { resonance, poles, isComplete, pass: spanAt(pass), wide: spanAt(Math.max(pass, warn)) };
+};
+
+/** Whether something was given that cannot be read, where a blank would mean a default. */
+export const isResponseUnread = ({ requirement, sensor, mount }: Channel, missing: Missing): boolean =>
+  [missing.unread(requirement, OF_ROW), missing.unread(sensor, OF_SENSOR), missing.unread(mount, OF_MOUNT)].includes(
+    true,
+  );
+
+export type SpanVerdict = Pick<FrequencyCheck, 'span' | 'wide' | 'widest' | 'isReversed' | 'verdict'>;
+
+/** What is left of a response below its caps, against the band of a row. */
+export const judgeSpan = (
+  { bandLow: low, bandHigh: high }: Pick<Requirement, 'bandLow' | 'bandHigh'>,
+  response: ChainResponse,
+  caps: KnownCaps,
+  isUnread: boolean,
+): SpanVerdict => {
+  const isReversed = low !== undefined && high !== undefined && low > high;
+  const isComplete = !isUnread && response.isComplete && caps.complete;
+  const span = isComplete ? cutSpan(response.pass, caps.known) : undefined;
+  const widest = isUnread ? undefined : cutSpan(response.wide, caps.known);
+  return {
+    span,
+    wide: isComplete ? widest : undefined,
+    widest: isComplete ? undefined : widest,
+    isReversed,
+    verdict: isReversed ? 'INCOMPLETE' : spanVerdict({ low, high }, emptyOr(span), emptyOr(widest)),
+  };
+};
+
 export const checkFrequency = (
   channel: Channel,
   largestSensitivity: number | undefined,
@@ -68,61 +126,28 @@ export const checkFrequency = (
   memory: SpanMemory,
 ): FrequencyCheck => {
   const missing = new Missing();
-  const { requirement, sensor, mount, input } = channel;
-  const bandLow = missing.need(requirement.bandLow, BAND_LOW);
-  const bandHigh = missing.need(requirement.bandHigh, BAND_HIGH);
-  const isReversed = bandLow !== undefined && bandHigh !== undefined && bandLow > bandHigh;
-  const tolerance = rowBound(requirement.spanTolerance, limits.spanTolerance);
-  const referenceFrequency = requirement.referenceFrequency ?? limits.referenceFrequency;
-
-  const resonance = mounted(channel, missing);
-  const qualityFactor = sensor && missing.need(sensor.qualityFactor, QUALITY);
-  const poles = lowPoles(sensor, input, missing);
+  const { requirement } = channel;
+  missing.need(requirement.bandLow, BAND_LOW);
+  missing.need(requirement.bandHigh, BAND_HIGH);
+  const response = chainResponse(channel, limits, memory, missing);
   const caps = capsOf(channel, largestSensitivity, missing);
-
-  const isUnread = [
-    missing.unread(requirement, OF_ROW),
-    missing.unread(sensor, OF_SENSOR),
-    missing.unread(mount, OF_MOUNT),
-  ].includes(true);
-
-  const spanAt = (width: number): ChannelSpan | null =>
-    resonance === undefined || qualityFactor === undefined
-      ? cutSpan({ low: 0, high: Infinity, highLimitedBy: 'response' }, caps.known)
-      : cutSpan(
-          memory.span({
-            lowPoles: poles.corners,
-            resonance,
-            qualityFactor,
-            reference: referenceFrequency,
-            tolerance: width,
-          }),
-          caps.known,
-        );
-  const wideTolerance = Math.max(tolerance.pass, tolerance.warn ?? tolerance.pass);
-  const complete =
-    !isUnread && resonance !== undefined && qualityFactor !== undefined && poles.complete && caps.complete;
-  const span = complete ? spanAt(tolerance.pass) : undefined;
-  const widest = isUnread ? undefined : spanAt(wideTolerance);
+  const isUnread = isResponseUnread(channel, missing);
+  const { poles } = response;
   return {
-    mountedResonance: resonance,
+    ...judgeSpan(requirement, response, caps, isUnread),
+    mountedResonance: response.resonance,
     lowPoles: poles.complete ? poles.corners : undefined,
     poleCauses: poles.complete ? poles.causes : undefined,
     caps: caps.known,
-    referenceFrequency,
-    span,
-    wide: complete ? widest : undefined,
-    widest: complete ? undefined : widest,
-    tolerance,
-    isReversed,
+    referenceFrequency: requirement.referenceFrequency ?? limits.referenceFrequency,
+    tolerance: rowBound(requirement.spanTolerance, limits.spanTolerance),
     missing: missing.fields,
-    verdict: isReversed ? 'INCOMPLETE' : spanVerdict({ low: bandLow, high: bandHigh }, emptyOr(span), emptyOr(widest)),
   };
 };
 
 const emptyOr = (span: ChannelSpan | null | undefined) => (span === null ? 'empty' : span);
 
-const mounted = ({ sensor, mount }: Channel, missing: Missing): number | undefined => {
+const mounted = (sensor: SensorType | undefined, mount: Mount | undefined, missing: Missing): number | undefined => {
   if (!sensor) missing.need(undefined, SENSOR);
   if (!mount) missing.need(undefined, MOUNT);
   const own = sensor && missing.need(sensor.resonance, RESONANCE);
@@ -132,7 +157,7 @@ const mounted = ({ sensor, mount }: Channel, missing: Missing): number | undefin
   return mass === undefined ? undefined : mountedResonance(own, mass, mount.stiffness);
 };
 
-interface Poles {
+export interface Poles {
   readonly corners: readonly number[];
   readonly causes: readonly PoleCause[];
   readonly complete: boolean;
@@ -164,12 +189,12 @@ const lowPoles = (sensor: SensorType | undefined, input: Input | undefined, miss
   };
 };
 
-interface KnownCaps {
+export interface KnownCaps {
   readonly known: Caps;
   readonly complete: boolean;
 }
 
-const capsOf = (channel: Channel, sensitivity: number | undefined, missing: Missing): KnownCaps => {
+export const capsOf = (channel: Channel, sensitivity: number | undefined, missing: Missing): KnownCaps => {
   const { sensor, input } = channel;
   const rate = input && missing.need(input.sampleRate, SAMPLE_RATE);
   const known: { -readonly [C in Exclude<HighCause, 'response'>]?: number } = {};

@@ -6,8 +6,8 @@ import { verdictAtLeast, worstVerdict, type Verdict } from '../core/verdict';
 import type { InputMode, OutputMode } from './fields';
 import type { Limits } from './limits';
 import { Missing, missingField, type MissingField } from './missing';
-import type { Channel, Input, SensorType } from './model';
-import { channelNoise } from './noise';
+import type { Channel, Input, Requirement, SensorType } from './model';
+import { channelNoise, type ChannelNoise } from './noise';
 
 export interface LevelCheck {
   /** V/(m/s²), or C/(m/s²) for charge output, over the temperature range. */
@@ -70,6 +70,10 @@ export const modeMismatch = (sensor?: SensorType, input?: Input): LevelCheck['mo
     ? { output: sensor.output, mode: input.mode }
     : undefined;
 
+/** Whether the input takes the sensor's output. */
+export const inputModes = (sensor?: SensorType, input?: Input): Verdict =>
+  modeMismatch(sensor, input) ? 'FAIL' : sensor?.output && input?.mode ? 'PASS' : 'INCOMPLETE';
+
 /** Sensitivity at the reference, in the unit of the output. */
 export const referenceSensitivity = (sensor: SensorType | undefined): number | undefined =>
   sensor?.output === undefined ? undefined : sensor.output === 'charge' ? sensor.chargeSensitivity : sensor.sensitivity;
@@ -79,59 +83,95 @@ const OWN_LIMITS = {
   headroomLimit: missingField('channels', 'headroomLimit'),
 };
 
+/** Noise and ceiling of a chain at the temperatures of a row; no level counts yet. */
+export interface LevelChain {
+  readonly sensitivityMin?: number;
+  readonly sensitivityMax?: number;
+  readonly noise: ChannelNoise;
+  /** Of the terms that are known. */
+  readonly ceiling?: Ceiling;
+  readonly isCeilingComplete: boolean;
+  readonly modes: Verdict;
+}
+
+/** Does not depend on the mount, and on the cable for charge output only. */
+export const levelChain = (channel: Channel, band: Band | undefined, missing: Missing): LevelChain => {
+  const { sensor, input } = channel;
+  missing.need(sensor?.output, sensor ? OUTPUT : SENSOR);
+  const reference = referenceSensitivity(sensor);
+  if (sensor?.output) missing.need(reference, sensor.output === 'charge' ? CHARGE_SENSITIVITY : SENSITIVITY);
+  const smallest = reference && sensitivityLeastOverTemperature(reference, band?.low);
+  const largest = reference && sensitivityMostOverTemperature(reference, band?.high);
+  const noise = channelNoise(channel, smallest, missing);
+  const terms = ceilingTerms(sensor, input, largest, missing);
+  if (input) missing.need(input.mode, MODE);
+  return {
+    sensitivityMin: smallest,
+    sensitivityMax: largest,
+    noise,
+    ceiling: upperLimit(terms.known),
+    isCeilingComplete: terms.complete,
+    modes: inputModes(sensor, input),
+  };
+};
+
+export type LevelMargins = Pick<
+  LevelCheck,
+  'signalToNoise' | 'noSwing' | 'headroom' | 'signalToNoiseAtMost' | 'headroomAtMost' | 'lowEnd' | 'highEnd' | 'verdict'
+>;
+
+/** What the levels of a row make of a chain. */
+export const judgeLevels = (
+  { levelLow, levelHigh }: Pick<Requirement, 'levelLow' | 'levelHigh'>,
+  { noise, ceiling, isCeilingComplete, modes }: LevelChain,
+  { signalToNoise: lowLimit, headroom: highLimit }: Limits,
+): LevelMargins => {
+  const ratioAtMost = marginOf(levelLow, noise.known, signalToNoise);
+  const headroomAtMost = marginOf(levelHigh, ceiling?.value, headroom);
+  const ratio = noise.complete ? ratioAtMost : undefined;
+  const room = isCeilingComplete ? headroomAtMost : undefined;
+  const lowEnd = marginVerdict(ratio, ratioAtMost, lowLimit.pass, lowLimit.warn);
+  const noSwing = isCeilingComplete && ceiling?.value === 0;
+  const highEnd = noSwing ? 'FAIL' : marginVerdict(room, headroomAtMost, highLimit.pass, highLimit.warn);
+  return {
+    signalToNoise: ratio,
+    noSwing,
+    headroom: room,
+    signalToNoiseAtMost: noise.complete ? undefined : ratioAtMost,
+    headroomAtMost: isCeilingComplete ? undefined : headroomAtMost,
+    lowEnd,
+    highEnd,
+    verdict: worstVerdict([lowEnd, highEnd, modes]),
+  };
+};
+
 export const checkLevel = (channel: Channel, band: Band | undefined, limits: Limits): LevelCheck => {
   const missing = new Missing();
   const { requirement, sensor, input } = channel;
   missing.unread(requirement, OWN_LIMITS);
   const levelLow = missing.need(requirement.levelLow, LEVEL_LOW);
   const levelHigh = missing.need(requirement.levelHigh, LEVEL_HIGH);
-  const isCharge = sensor?.output === 'charge';
-  missing.need(sensor?.output, sensor ? OUTPUT : SENSOR);
-  const reference = referenceSensitivity(sensor);
-  if (sensor?.output) missing.need(reference, isCharge ? CHARGE_SENSITIVITY : SENSITIVITY);
-  const smallest = reference && sensitivityLeastOverTemperature(reference, band?.low);
-  const largest = reference && sensitivityMostOverTemperature(reference, band?.high);
-
-  const noise = channelNoise(channel, smallest, missing);
-  const terms = ceilingTerms(sensor, input, largest, missing);
-  const ceiling = upperLimit(terms.known);
-
-  const ratioAtMost = marginOf(levelLow, noise.known, signalToNoise);
-  const headroomAtMost = marginOf(levelHigh, ceiling?.value, headroom);
-  const ratio = noise.complete ? ratioAtMost : undefined;
-  const room = terms.complete ? headroomAtMost : undefined;
-  const { signalToNoise: lowLimit, headroom: highLimit } = limits;
-  const lowEnd = marginVerdict(ratio, ratioAtMost, lowLimit.pass, lowLimit.warn);
-  const noSwing = terms.complete && ceiling?.value === 0;
-  const highEnd = noSwing ? 'FAIL' : marginVerdict(room, headroomAtMost, highLimit.pass, highLimit.warn);
-  const mismatch = modeMismatch(sensor, input);
-  if (input) missing.need(input.mode, MODE);
-  const modes: Verdict = mismatch ? 'FAIL' : sensor?.output && input?.mode ? 'PASS' : 'INCOMPLETE';
+  const chain = levelChain(channel, band, missing);
+  const { noise, ceiling, isCeilingComplete, sensitivityMin, sensitivityMax } = chain;
   const whole = noise.complete ? noise.known : undefined;
+  const lowLimit = limits.signalToNoise.pass;
   return {
-    sensitivityMin: smallest,
-    sensitivityMax: largest,
+    ...judgeLevels(requirement, chain, limits),
+    sensitivityMin,
+    sensitivityMax,
     noise: whole,
     sensorNoise: noise.sensor,
     inputNoise: noise.input,
-    signalToNoise: ratio,
-    ceiling: terms.complete ? ceiling : undefined,
-    noSwing,
-    headroom: room,
-    signalToNoiseAtMost: noise.complete ? undefined : ratioAtMost,
-    headroomAtMost: terms.complete ? undefined : headroomAtMost,
-    ceilingAtMost: terms.complete ? undefined : ceiling,
+    ceiling: isCeilingComplete ? ceiling : undefined,
+    ceilingAtMost: isCeilingComplete ? undefined : ceiling,
     rangeNeeded: levelLow !== undefined && levelHigh !== undefined ? decibels(levelHigh, levelLow) : undefined,
     rangeAvailable:
-      terms.complete && ceiling && whole !== undefined && whole > 0 && !Number.isNaN(lowLimit.pass)
-        ? availableRange(ceiling.value, whole, lowLimit.pass)
+      isCeilingComplete && ceiling && whole !== undefined && whole > 0 && !Number.isNaN(lowLimit)
+        ? availableRange(ceiling.value, whole, lowLimit)
         : undefined,
-    restsOnReferenceSensitivity: band === undefined && reference !== undefined,
-    modeMismatch: mismatch,
+    restsOnReferenceSensitivity: band === undefined && referenceSensitivity(sensor) !== undefined,
+    modeMismatch: modeMismatch(sensor, input),
     missing: missing.fields,
-    lowEnd,
-    highEnd,
-    verdict: worstVerdict([lowEnd, highEnd, modes]),
   };
 };
 

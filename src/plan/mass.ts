@@ -5,7 +5,7 @@ import { PURPOSES } from './fields';
 import type { Bound, Limits } from './limits';
 import { governingLocalMass } from './local-mass';
 import { Missing, missingField, type MissingField } from './missing';
-import type { Channel } from './model';
+import type { Cable, Channel, Mount, Requirement, SensorType } from './model';
 
 export interface MassCheck {
   /** kg: sensor, mount and cable. */
@@ -46,18 +46,12 @@ export const checkMass = (channel: Channel, limits: Limits): MassCheck => {
   const sensorMass = missing.need(sensor?.mass, sensor ? SENSOR_MASS : SENSOR);
   const mountMass = missing.need(mount?.mass, mount ? MOUNT_MASS : MOUNT);
   const cableMass = missing.need(cable?.mass, cable ? CABLE_MASS : CABLE);
-  const local = governingLocalMass(requirement.localMass);
-  if (!local?.complete) missing.need(undefined, LOCAL_MASS);
-
-  const isPurposeUnread = missing.unread(requirement, { purpose: PURPOSE });
-  const isLimitUnread = missing.unread(requirement, { massRatioLimit: OWN_LIMIT });
-  const purpose = requirement.purpose ?? (isPurposeUnread ? undefined : limits.purpose);
-  const limit = isLimitUnread ? undefined : purpose && limits.massRatio[purpose];
-  const known = totalAddedMass(sensorMass ?? 0, mountMass ?? 0, cableMass ?? 0);
+  const asked = massAsked(requirement, limits, missing);
+  const { local, limit, isLimitUnread } = asked;
+  const known = addedMass(sensor, mount, cable);
   const totalKnown = sensorMass !== undefined && mountMass !== undefined && cableMass !== undefined;
-  const lowest = local && massRatio(known, local.mass);
-  const ratio = totalKnown && local?.complete ? lowest : undefined;
-  const verdict = ratioVerdict(ratio, lowest, limit ? [limit] : PURPOSES.map((p) => limits.massRatio[p]));
+  const judged = judgeMass(known, totalKnown, asked);
+  const { ratio, verdict } = judged;
   if (verdict === 'INCOMPLETE' && ratio !== undefined && !isLimitUnread) missing.need(undefined, PURPOSE);
 
   const effect = ratio !== undefined && local ? levelEffect(ratio, local.model) : undefined;
@@ -66,8 +60,7 @@ export const checkMass = (channel: Channel, limits: Limits): MassCheck => {
     total: totalKnown ? known : undefined,
     localMass: local?.complete ? local.mass : undefined,
     model: local?.complete ? local.model : undefined,
-    ratio,
-    ratioAtLeast: ratio === undefined ? lowest : undefined,
+    ...judged,
     levelEffect: effect?.level,
     phase: isMassLike ? undefined : effect?.phase,
     frequencyShift: isMassLike && ratio !== undefined ? frequencyShift(ratio) : undefined,
@@ -75,10 +68,45 @@ export const checkMass = (channel: Channel, limits: Limits): MassCheck => {
       limit && local?.complete && mountMass !== undefined && cableMass !== undefined
         ? allowedSensorMass(local.mass, limit.pass, mountMass, cableMass)
         : undefined,
-    limit,
     holding: holding(channel, totalKnown ? known : undefined, limits),
     missing: missing.fields,
-    verdict,
+  };
+};
+
+/** What a row asks of the added mass. */
+export interface MassAsked {
+  readonly local: ReturnType<typeof governingLocalMass>;
+  /** Absent while it cannot be said. */
+  readonly limit?: Bound;
+  readonly bounds: readonly Bound[];
+  readonly isLimitUnread: boolean;
+}
+
+export const massAsked = (requirement: Requirement, limits: Limits, missing: Missing): MassAsked => {
+  const local = governingLocalMass(requirement.localMass);
+  if (!local?.complete) missing.need(undefined, LOCAL_MASS);
+  const isPurposeUnread = missing.unread(requirement, { purpose: PURPOSE });
+  const isLimitUnread = missing.unread(requirement, { massRatioLimit: OWN_LIMIT });
+  const purpose = requirement.purpose ?? (isPurposeUnread ? undefined : limits.purpose);
+  const limit = isLimitUnread ? undefined : purpose && limits.massRatio[purpose];
+  return { local, limit, isLimitUnread, bounds: limit ? [limit] : PURPOSES.map((p) => limits.massRatio[p]) };
+};
+
+/** kg, as far as it is known. */
+export const addedMass = (sensor: SensorType | undefined, mount: Mount | undefined, cable: Cable | undefined): number =>
+  totalAddedMass(sensor?.mass ?? 0, mount?.mass ?? 0, cable?.mass ?? 0);
+
+export type MassVerdict = Pick<MassCheck, 'ratio' | 'ratioAtLeast' | 'limit' | 'verdict'>;
+
+/** `added` in kg. */
+export const judgeMass = (added: number, isComplete: boolean, { local, limit, bounds }: MassAsked): MassVerdict => {
+  const lowest = local && massRatio(added, local.mass);
+  const ratio = isComplete && local?.complete ? lowest : undefined;
+  return {
+    ratio,
+    ratioAtLeast: ratio === undefined ? lowest : undefined,
+    limit,
+    verdict: ratioVerdict(ratio, lowest, bounds),
   };
 };
 

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { nodeSolver } from '../../src/adapters/solver/node-solver';
 import { formulate } from '../../src/plan/assign/formulate';
 import type { LinearModel } from '../../src/plan/assign/solver';
-import { openSolverPage, solveInPage } from '../end-to-end/solver-page';
+import { assignInPage, openAssignerPage, randomQuestion } from '../end-to-end/assigner-page';
 import { launch, startServer } from '../end-to-end/workbench-page';
 import { largeProblem } from '../plan/assign/large-problem';
 import { pythonWith } from '../python';
@@ -30,39 +30,57 @@ const native = (root: string, models: readonly LinearModel[]): readonly (readonl
   return stdout.trim().split('\n').map((line) => JSON.parse(line)); // prettier-ignore
 };
 
-/** Assignment of 1,000 channels to 200 types: in Node, in the page's worker, and by HiGHS called natively. */
-export const run = async (root: string): Promise<void> => {
+const cell = (n: number, width = 10) => String(Math.round(n)).padStart(width);
+
+/** The solver alone, against HiGHS called natively on the same models. */
+const solving = async (root: string): Promise<void> => {
   const built = Object.entries(CASES).map(([name, problem]) => {
     const start = performance.now();
     const { model } = formulate(problem, { unserved: 'none', costs: true });
     return { name, model, stated: performance.now() - start };
   });
   const natives = native(root, built.map(({ model }) => model)); // prettier-ignore
-  const server = await startServer(root);
-  const browser = await launch();
-  const page = await openSolverPage(root, browser, server.address);
   console.log(
     'Assignment, 1,000 channels by 200 types, in milliseconds; the ratio is to native HiGHS on the same model',
   );
-  console.log(
-    '                               columns    state   native     Node  ratio   worker  ratio  longest frame    worker start',
-  );
+  console.log('                               columns     state    native      Node  ratio');
+  for (const [i, { name, model, stated }] of built.entries()) {
+    const start = performance.now();
+    const found = await nodeSolver.solve(model, { timeLimit: 120 });
+    const took = performance.now() - start;
+    const [seconds, cost] = natives[i]!;
+    const ratio = (took / (1000 * seconds)).toFixed(1).padStart(7);
+    console.log(
+      `  ${name.padEnd(28)}${cell(model.columns)}${cell(stated)}${cell(1000 * seconds)}${cell(took)}${ratio}`,
+    );
+    if (cost.toFixed(3) !== found.cost?.toFixed(3)) console.log(`    costs differ: ${cost}, ${found.cost}`);
+  }
+};
+
+/** From the question to the answer in the page: judging 1,000 different channels by 200 types, then solving. */
+const inPage = async (root: string): Promise<void> => {
+  const server = await startServer(root);
+  const browser = await launch();
   try {
-    for (const [i, { name, model, stated }] of built.entries()) {
-      const start = performance.now();
-      const inNode = await nodeSolver.solve(model, { timeLimit: 120 });
-      const node = performance.now() - start;
-      const worker = await solveInPage(page, model);
-      const [seconds, cost] = natives[i]!;
-      const rival = 1000 * seconds;
-      const cell = (n: number, width = 9) => String(Math.round(n)).padStart(width);
-      const ratio = (n: number) => (n / rival).toFixed(1).padStart(7);
-      console.log(`  ${name.padEnd(28)}${cell(model.columns)}${cell(stated)}${cell(rival)}${cell(node)}${ratio(node)}${cell(worker.milliseconds)}${ratio(worker.milliseconds)}${cell(worker.longestFrame, 15)}${cell(worker.startMilliseconds, 16)}`); // prettier-ignore
-      const costs = [cost, inNode.cost, worker.cost].map((value) => value?.toFixed(3));
-      if (new Set(costs).size > 1) console.log(`    costs differ: ${costs.join(', ')}`);
+    const page = await openAssignerPage(root, browser, server.address);
+    console.log('The whole in the worker of the page; the longest frame is that of the page meanwhile');
+    console.log('  types per part                 judging     total  longest frame  served  gap');
+    for (const [name, mixing] of [
+      ['do not count', 0],
+      ['few', 4],
+    ] as const) {
+      const options = { allowWarn: true, timeLimit: 60, shortage: false, weights: { mixing } };
+      const found = await assignInPage(page, randomQuestion(1000, 200, options));
+      const gap = found.gap === undefined ? 'proven' : `${(100 * found.gap).toPrecision(2)} %`;
+      console.log(`  ${name.padEnd(28)}${cell(found.judged)}${cell(found.milliseconds)}${cell(found.longestFrame, 15)}${cell(found.assigned.length, 8)}  ${gap}`); // prettier-ignore
     }
   } finally {
     await browser.close();
     await server.close();
   }
+};
+
+export const run = async (root: string): Promise<void> => {
+  await solving(root);
+  await inPage(root);
 };

@@ -1,31 +1,41 @@
-import loadHighs, { type Highs } from 'highs';
+import loadHighs from 'highs';
+import { assignChannels } from '../../plan/assign/assign-channels';
+import type { Solver } from '../../plan/assign/solver';
 import { runHighs } from './highs-model';
-import type { WorkerAnswer, WorkerQuestion } from './worker-messages';
+import { withPlaces, type WorkerAnswer, type WorkerQuestion } from './worker-messages';
 
-/** The side that computes: one model per message; a person cancels by ending the worker. */
+/** The side that computes: one question for each worker; a person cancels by ending it. */
 declare const self: {
   onmessage: ((event: { readonly data: WorkerQuestion }) => void) | null;
-  postMessage(message: WorkerAnswer, transfer?: readonly ArrayBufferLike[]): void;
+  postMessage(message: WorkerAnswer): void;
   readonly location: { readonly href: string };
 };
 
-let loading: Promise<Highs> | undefined;
 const REPORT_EVERY = 0.2;
+/** Compiled while types are judged. */
+const loading = loadHighs({ locateFile: (file) => new URL(file, self.location.href).href });
 
-self.onmessage = ({ data: { id, model, timeLimit } }) => {
-  loading ??= loadHighs({ locateFile: (file) => new URL(file, self.location.href).href });
-  let last = -Infinity;
-  loading
-    .then((highs) => {
-      const solution = runHighs(highs, model, {
-        timeLimit,
-        onProgress: (progress) => {
-          if (progress.seconds - last < REPORT_EVERY) return;
-          last = progress.seconds;
-          self.postMessage({ kind: 'progress', id, progress });
-        },
-      });
-      self.postMessage({ kind: 'solution', id, solution }, solution.values ? [solution.values.buffer] : []);
-    })
-    .catch((error: unknown) => self.postMessage({ kind: 'broken', id, reason: String(error) }));
+const solver: Solver = {
+  async solve(model, { onProgress, timeLimit } = {}) {
+    const highs = await loading;
+    let last = -Infinity;
+    return runHighs(highs, model, {
+      timeLimit,
+      onProgress: (progress) => {
+        if (progress.seconds - last < REPORT_EVERY) return;
+        last = progress.seconds;
+        onProgress?.(progress);
+      },
+    });
+  },
+};
+
+self.onmessage = ({ data }) => {
+  const { channels, stock, limits, options } = data;
+  assignChannels(channels, stock, limits, solver, {
+    ...options,
+    onProgress: (progress) => self.postMessage({ kind: 'progress', progress }),
+  })
+    .then((assignment) => self.postMessage({ kind: 'assignment', assignment: withPlaces(assignment, data) }))
+    .catch((error: unknown) => self.postMessage({ kind: 'broken', reason: String(error) }));
 };

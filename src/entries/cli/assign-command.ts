@@ -1,9 +1,8 @@
 import { extname } from 'node:path';
 import { stat } from 'node:fs/promises';
-import { nodeSolver } from '../../adapters/solver/node-solver';
+import { nodeAssigner } from '../../adapters/solver/node-assigner';
 import { openFile, saveFile } from '../../adapters/xlsx/file-on-disk';
 import { worstVerdict } from '../../core/verdict';
-import { assignChannels } from '../../plan/assign/assign-channels';
 import type { Assignment } from '../../plan/assign/assignment';
 import { stillNamedWords } from '../../plan/assign/words';
 import type { Language } from '../../core/language';
@@ -147,10 +146,10 @@ export const assignCommand = async (options: AssignCommandOptions, io: Io): Prom
       refuseForJson(path, options.open ?? {});
       const { plan, misreads } = readJsonPlan(await parseJson(path, 'a plan as JSON'));
       done.push(...misreads.map((misread) => describeMisread(misread)));
-      assignment = await assignChannels(plan.channels, stockOf(plan), plan.limits, nodeSolver, watched);
+      assignment = await nodeAssigner(plan.channels, stockOf(plan), plan.limits, watched);
     } else {
       const plan = await openPlan(path, mapping, options.open);
-      const found = await assignPlan(plan.judged, watched, nodeSolver);
+      const found = await assignPlan(plan.judged, watched, nodeAssigner);
       assignment = found;
       hasSerials = hasColumn(plan, 'serial');
       done.push(...(plan.stocked ?? []), ...plan.judged.unread.map(({ text }) => text));

@@ -7,7 +7,7 @@ export { createGrid, focusGrid } from '../../adapters/embedded/page';
 export { endEditing } from '../../adapters/embedded/grid-facts';
 export { loadGridTexts } from '../../adapters/embedded/texts/load';
 export { EmbeddedSpreadsheet } from '../../adapters/embedded/spreadsheet';
-export { BrowserSolver } from '../../adapters/solver/browser-solver';
+export { browserAssigner } from '../../adapters/solver/browser-assigner';
 export { mountPane } from '../../pane/mount';
 export { readPlanFile } from '../read-plan-file';
 export { Saving } from './save';

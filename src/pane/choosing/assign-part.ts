@@ -1,10 +1,11 @@
+import type { Assigner } from '../../plan/assign/assigner';
 import type { Spreadsheet } from '../../workbook/port';
 import { keepFrenchSpaces, keepingFocus, make, replaceContent } from '../dom';
 import type { PaneState } from '../pane-state';
 import { assignForm, canSearch, stockNote } from './assign-form';
 import { assignProgress } from './assign-progress';
 import { assignResult } from './assign-result';
-import { AssignState, type PaneSolver } from './assign-state';
+import { AssignState } from './assign-state';
 import './assign.css';
 
 export interface AssignPart {
@@ -16,11 +17,11 @@ export interface AssignPart {
 }
 
 /** The part of the pane that gives many rows sensors from stock at once. */
-export const assignPart = (pane: PaneState, spreadsheet: Spreadsheet, solver: PaneSolver): AssignPart => {
+export const assignPart = (pane: PaneState, spreadsheet: Spreadsheet, assign: Assigner): AssignPart => {
   const state: AssignState = new AssignState(
     pane,
     spreadsheet,
-    solver,
+    assign,
     () => draw(),
     () => progress.draw(state),
     () => drawAnswer(),

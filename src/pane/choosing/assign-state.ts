@@ -1,8 +1,8 @@
+import type { Assigner } from '../../plan/assign/assigner';
 import type { AssignProgress } from '../../plan/assign/options';
-import type { Solver } from '../../plan/assign/solver';
 import { outcomeWords } from '../../plan/assign/words';
 import { PARTS, stockOf, type Part } from '../../plan/choosing/candidate';
-import type { ScopedAssignment } from '../../workbook/assign/assign-rows';
+import { assignRows, type ScopedAssignment } from '../../workbook/assign/assign-rows';
 import { assignmentEdits, hasColumn, writeAssignment } from '../../workbook/assign/write-assignment';
 import { planChanges } from '../../workbook/choosing/row-edits';
 import type { JudgedPlan } from '../../workbook/plan-of';
@@ -10,16 +10,6 @@ import { sentenceOf, type Spreadsheet } from '../../workbook/port';
 import type { PaneState } from '../pane-state';
 import { AssignForm } from './assign-form-state';
 import { ASSIGN_PANE_WORDS, type AssignPaneWords } from './assign-words';
-
-/** The solver weighs megabytes; it is only used when somebody presses the button. */
-const assigning = () => import(/* webpackChunkName: "assign" */ '../../workbook/assign/assign-rows');
-
-/** A solver whose worker and memory can be given back. */
-export interface PaneSolver extends Solver {
-  dispose(): void;
-}
-
-const pause = (): Promise<void> => new Promise((turn) => setTimeout(turn));
 
 /** Everything that an assignment rests on, so that a later one is known to be of the same plan. */
 const printOf = ({ plan, byRow, limits }: JudgedPlan): string =>
@@ -54,7 +44,7 @@ export class AssignState {
   constructor(
     readonly pane: PaneState,
     private readonly spreadsheet: Spreadsheet,
-    private readonly solver: PaneSolver,
+    private readonly assign: Assigner,
     private readonly changed: () => void,
     private readonly progressed: () => void,
     private readonly answered: () => void,
@@ -109,17 +99,14 @@ export class AssignState {
     this.changed();
     const clock = setInterval(this.progressed, 500);
     try {
-      const options = { ...this.form.options, signal: controller.signal, pause, onProgress: (progress: AssignProgress) => this.follow(run, progress) }; // prettier-ignore
+      const options = { ...this.form.options, signal: controller.signal, onProgress: (progress: AssignProgress) => this.follow(run, progress) }; // prettier-ignore
       const rows = new Set(this.rowsOf(this.form.scope));
-      const { assignRows } = await assigning();
-      await pause();
-      const found = await assignRows(judged, rows, options, this.solver);
+      const found = await assignRows(judged, rows, options, this.assign);
       if (this.running === run) this.keep(judged, found, options.free ?? []);
     } catch (error) {
       this.problem = words.broken(sentenceOf(error, this.pane.language));
     } finally {
       clearInterval(clock);
-      this.solver.dispose();
       this.running = undefined;
       this.changed();
     }
@@ -172,7 +159,6 @@ export class AssignState {
   /** A page that is left gives the worker back. */
   dispose(): void {
     this.cancel();
-    this.solver.dispose();
   }
 
   private follow(run: Run, progress: AssignProgress): void {

@@ -3,13 +3,13 @@ import type { Stock } from '../choosing/candidate';
 import type { InputMode } from '../fields';
 import type { Limits } from '../limits';
 import type { Channel } from '../model';
-import type { Assigned, Assignment, Missing, ShortageList, TypeUse, Unserved } from './assignment';
+import { nothingAssigned, type Assigned, type Assignment, type Missing, type ShortageList, type TypeUse, type Unserved } from './assignment'; // prettier-ignore
 import { sensorAxes, siteAxes, type SiteAxis } from './axes';
 import type { Answer } from './formulate';
-import type { AssignOptions, AssignProgress } from './options';
+import type { AssignOptions } from './options';
 import { pairSteps, type ChannelPairs } from './pairs';
 import { numberPieces } from './pieces';
-import { isPinned, planProblem, weightsOf } from './plan-problem';
+import { pinnedPlaces, planProblem, weightsOf } from './plan-problem';
 import type { AssignProblem } from './problem';
 import { findShortage, sizeOf, type Addition } from './shortage';
 import { solveProblem } from './solve';
@@ -19,24 +19,7 @@ import { countStock, type StockCount } from './stock-pools';
 import { withTestEnd } from './test-end';
 import { costTerms } from './terms';
 
-const NOTHING: Assignment = {
-  status: 'cancelled',
-  channels: [],
-  assigned: [],
-  unserved: [],
-  uses: [],
-  terms: [],
-  cost: 0,
-  isOptimal: false,
-  isFewest: false,
-  isUnlimited: false,
-  runs: 1,
-};
-
-/**
- * Gives the channels sensors from the stock, as many channels as can be and at the least cost, proven where time allows.
- * A cancelled or failed run assigns nothing.
- */
+/** Gives the channels sensors from the stock, as many channels as can be and at the least cost, proven where time allows. */
 export const assignChannels = async (
   channels: readonly Channel[],
   stock: Stock,
@@ -46,14 +29,14 @@ export const assignChannels = async (
 ): Promise<Assignment> => {
   const options = withTestEnd(channels, asked);
   const { signal, onProgress, timeLimit, testEnd } = options;
-  const counted = countStock(stock.sensors, options, channels.filter((channel) => isPinned(channel, options))); // prettier-ignore
-  const nothing = (status: Assignment['status']) => ({
-    ...NOTHING,
-    status,
-    channels,
-    isUnlimited: counted.isUnlimited,
-  });
-  const pairs = await judged(channels, stock, limits, options);
+  const pinned = pinnedPlaces(channels, options);
+  const counted = countStock(
+    stock.sensors,
+    options,
+    channels.filter((_, place) => pinned.has(place)),
+  );
+  const nothing = (status: Assignment['status']) => nothingAssigned(status, channels, counted.isUnlimited);
+  const pairs = judged(channels, stock, limits, options);
   if (!pairs) return nothing('cancelled');
   const sites = siteAxes(channels);
   const whole = planProblem(channels, stock, pairs, counted, sites, options);
@@ -69,7 +52,7 @@ export const assignChannels = async (
   const assigned = assignedOf(answer, kept, { channels, stock, pairs, sites, counted, options });
   const unserved = [
     ...answer.unserved.map((i): Unserved => ({ channel: kept[i]!, why: 'stock' })),
-    ...channels.flatMap((_, i) => (whole.places[i]!.costs.size > 0 ? [] : [hopeless(i, channels, stock, pairs[i]!, options)])), // prettier-ignore
+    ...channels.flatMap((_, i) => (whole.places[i]!.costs.size > 0 ? [] : [hopeless(i, stock, pairs[i]!, whole.places[i]!.isKept === true)])), // prettier-ignore
   ].sort((a, b) => a.channel - b.channel);
   const wanted = options.shortage !== false && answer.unserved.length > 0;
   if (wanted) onProgress?.({ step: 'shortage' });
@@ -101,27 +84,19 @@ export const assignChannels = async (
 const gapOf = (best: number | undefined, bound: number | undefined): number | undefined =>
   best === undefined || bound === undefined || !Number.isFinite(best) ? undefined : Math.max(0, best - bound) / Math.max(1e-9, Math.abs(best)); // prettier-ignore
 
-/** Milliseconds of work between two pauses. */
-const STRETCH = 40;
-
-const judged = async (
+const judged = (
   channels: readonly Channel[],
   stock: Stock,
   limits: Limits,
   options: AssignOptions,
-): Promise<readonly ChannelPairs[] | undefined> => {
-  const { free, signal, pause, onProgress } = options;
-  const steps = pairSteps(channels, stock, limits, free, (channel) => isPinned(channel, options));
-  let last = Date.now();
+): readonly ChannelPairs[] | undefined => {
+  const { free, signal, onProgress } = options;
+  const steps = pairSteps(channels, stock, limits, free, pinnedPlaces(channels, options));
   for (;;) {
     const step = steps.next();
     if (step.done) return step.value;
     if (signal?.aborted) return undefined;
-    if (Date.now() - last < STRETCH) continue;
-    const progress: AssignProgress = { step: 'judging', ...step.value };
-    onProgress?.(progress);
-    await pause?.();
-    last = Date.now();
+    onProgress?.({ step: 'judging', ...step.value });
   }
 };
 
@@ -139,10 +114,10 @@ const assignedOf = (
   kept: readonly number[],
   { channels, stock, pairs, sites, counted, options }: Context,
 ): readonly Assigned[] => {
-  const pinned = channels.map((channel) => isPinned(channel, options));
+  const pinned = pinnedPlaces(channels, options);
   const known = poolPieces(counted.pools);
   const wishes = housings.map(({ pool, places }) => {
-    const own = places.map((i) => ({ channel: channels[kept[i]!]!, isKept: pinned[kept[i]!]! }));
+    const own = places.map((i) => ({ channel: channels[kept[i]!]!, isKept: pinned.has(kept[i]!) }));
     return wishOf(known[pool], stock.sensors[counted.pools[pool]!.sensor]!, own);
   });
   const pieces = numberPieces(housings, wishes, counted.pools.map(({ serials }) => serials?.length ?? Infinity)); // prettier-ignore
@@ -164,9 +139,9 @@ const assignedOf = (
         verdict,
         margin,
         piece: first + piece + 1,
-        serial: (pinned[channel] ? channels[channel]!.serial : undefined) ?? pool.serials?.[piece],
+        serial: (pinned.has(channel) ? channels[channel]!.serial : undefined) ?? pool.serials?.[piece],
         axis: axes?.[n],
-        isPinned: pinned[channel]!,
+        isPinned: pinned.has(channel),
         isOverdue: pool.isOverdue,
       };
     });
@@ -174,14 +149,8 @@ const assignedOf = (
   return assigned.sort((a, b) => a.channel - b.channel);
 };
 
-const hopeless = (
-  channel: number,
-  channels: readonly Channel[],
-  { sensors }: Stock,
-  own: ChannelPairs,
-  options: AssignOptions,
-): Unserved => {
-  if (isPinned(channels[channel]!, options)) return { channel, why: 'not listed' };
+const hopeless = (channel: number, { sensors }: Stock, own: ChannelPairs, isPinned: boolean): Unserved => {
+  if (isPinned) return { channel, why: 'not listed' };
   let nearest: Unserved['nearest'];
   let margin = -Infinity;
   own.forEach((pair, i) => {

@@ -83,3 +83,22 @@ export interface Assignment {
   readonly testEnd?: number;
   readonly runs: number;
 }
+
+/** A cancelled or failed run assigns nothing. */
+export const nothingAssigned = (
+  status: Assignment['status'],
+  channels: readonly Channel[],
+  isUnlimited = false,
+): Assignment => ({
+  status,
+  channels,
+  assigned: [],
+  unserved: [],
+  uses: [],
+  terms: [],
+  cost: 0,
+  isOptimal: false,
+  isFewest: false,
+  isUnlimited,
+  runs: 1,
+});

@@ -1,6 +1,5 @@
 import type { InputMode } from '../fields';
 import type { Part } from '../choosing/candidate';
-import type { Channel } from '../model';
 import type { Slots } from './problem';
 import type { SolveOptions } from './solver';
 
@@ -56,10 +55,10 @@ export interface AssignOptions extends Pick<SolveOptions, 'signal' | 'timeLimit'
   /** Fraction of each type kept back, rounded up, so at least one. */
   readonly spare?: number;
   /**
-   * Channels that keep the sensor they name: by their names, all that name one, or those of which this says so. They come
-   * first where stock is short.
+   * Channels that keep the sensor they name: by their names, by their places in the list from 0, or all that name one.
+   * They come first where stock is short.
    */
-  readonly pinned?: 'filled' | readonly string[] | ((channel: Channel) => boolean);
+  readonly pinned?: 'filled' | readonly (string | number)[];
   /** Structure parts are runs one after the other, and sensors move along; rows without one are in all runs. */
   readonly roving?: boolean;
   /** Runs by structure part, where they overlap. Parts that are not in here are in all runs. */
@@ -79,8 +78,6 @@ export interface AssignOptions extends Pick<SolveOptions, 'signal' | 'timeLimit'
   readonly free?: readonly Part[];
   /** False: what is missing is not worked out. */
   readonly shortage?: boolean;
-  /** Called between pieces of work, so that a page stays usable. */
-  readonly pause?: () => Promise<void>;
   readonly onProgress?: (progress: AssignProgress) => void;
 }
 

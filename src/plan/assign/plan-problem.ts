@@ -12,12 +12,14 @@ const folded = (text: string | undefined): string => (text ?? '').trim().toLower
 
 export const weightsOf = ({ weights }: AssignOptions): Weights => ({ ...WEIGHTS, ...weights });
 
-/** A channel that names no sensor has nothing to keep. */
-export const isPinned = (channel: Channel, { pinned }: AssignOptions): boolean => {
-  const { id, sensor, named } = channel;
-  if (sensor === undefined && named?.sensor === undefined) return false;
-  if (typeof pinned === 'function') return pinned(channel);
-  return pinned === 'filled' || (pinned ?? []).some((name) => folded(name) === folded(id));
+/** Places of the channels that keep their sensor. One that names no sensor has nothing to keep. */
+export const pinnedPlaces = (channels: readonly Channel[], { pinned }: AssignOptions): ReadonlySet<number> => {
+  const asked = new Set((pinned === 'filled' ? [] : (pinned ?? [])).map((one) => (typeof one === 'number' ? one : folded(one)))); // prettier-ignore
+  const isAsked = (id: string, place: number) => pinned === 'filled' || asked.has(place) || asked.has(folded(id));
+  const found = channels.flatMap(({ id, sensor, named }, place) =>
+    (sensor ?? named?.sensor) !== undefined && isAsked(id, place) ? [place] : [],
+  );
+  return new Set(found);
 };
 
 /** Thousandths are enough for costs, and equal costs make equal channels. */
@@ -56,11 +58,11 @@ export const runsOf = (
 const sitesByPiece = (
   channels: readonly Channel[],
   sites: readonly (SiteAxis | undefined)[],
-  pinned: readonly boolean[],
+  pinned: ReadonlySet<number>,
 ): readonly (string | undefined)[] => {
   const first = new Map<string, string>();
   return sites.map((found, i) => {
-    const serial = pinned[i] ? folded(channels[i]!.serial) : '';
+    const serial = pinned.has(i) ? folded(channels[i]!.serial) : '';
     if (!found || serial === '') return found?.site;
     if (!first.has(found.site)) first.set(found.site, serial);
     return first.get(found.site) === serial ? found.site : `${found.site}\n${serial}`;
@@ -78,9 +80,9 @@ export const planProblem = (
 ): AssignProblem => {
   const weights = weightsOf(options);
   const { slots, count } = runsOf(channels, options);
+  const pinned = pinnedPlaces(channels, options);
   const poolsOf = types.map((_, sensor) => pools.flatMap((pool, p) => (pool.sensor === sensor ? [p] : [])));
   const known = new Map<ChannelPairs, ReadonlyMap<number, number>>();
-  const pinned = channels.map((channel) => isPinned(channel, options));
   const siteOf = sitesByPiece(channels, sites, pinned);
   const costsOf = (own: ChannelPairs, only?: number): ReadonlyMap<number, number> => {
     const before = only === undefined ? known.get(own) : undefined;
@@ -117,9 +119,9 @@ export const planProblem = (
         group,
         site: siteOf[i],
         axis: sites[i]?.axis,
-        unservedCost: (channel.role === 'control' ? weights.control : 0) + (pinned[i] ? weights.kept : 0),
-        isKept: pinned[i],
-        costs: costsOf(pairs[i]!, pinned[i] ? keeps : undefined),
+        unservedCost: (channel.role === 'control' ? weights.control : 0) + (pinned.has(i) ? weights.kept : 0),
+        isKept: pinned.has(i),
+        costs: costsOf(pairs[i]!, pinned.has(i) ? keeps : undefined),
       };
     }),
   };

@@ -1,8 +1,13 @@
 import { decibels } from '../../core/level/margin';
 import { temperatureLimitsVerdict, spanVerdict, thermalBandVerdict, type Verdict } from '../../core/verdict';
 import type { ChannelCheck } from '../check';
+import type { SpanVerdict } from '../frequency';
+import { inputModes, type LevelMargins } from '../level';
 import type { Limits } from '../limits';
 import { limitsFor } from '../limits-for';
+import type { MassVerdict } from '../mass';
+import type { Channel, Requirement } from '../model';
+import type { ThermalCheck } from '../thermal';
 import type { Aim, Margin } from './candidate';
 
 /**
@@ -18,10 +23,12 @@ import type { Aim, Margin } from './candidate';
 export const marginsOf = (check: ChannelCheck, limits: Limits): readonly Margin[] => {
   const margins: Margin[] = [];
   eachMargin(check, limits, (aim, verdict, dB) => margins.push({ aim, verdict, dB }));
-  return margins.sort((a, b) => (a.dB ?? Infinity) - (b.dB ?? Infinity) || known(b) - known(a));
+  return margins.sort((a, b) => smallestFirst(a.dB, b.dB));
 };
 
-const known = ({ dB }: Margin): number => (dB === undefined ? 0 : 1);
+/** What is not known comes last. */
+export const smallestFirst = (a: number | undefined, b: number | undefined): number =>
+  (a ?? Infinity) - (b ?? Infinity) || (b === undefined ? 0 : 1) - (a === undefined ? 0 : 1);
 
 /** The smallest known margin of those that are gone through, without a list of them all. */
 export const smallest = (through: (take: Take) => void): number => {
@@ -34,27 +41,25 @@ export const smallest = (through: (take: Take) => void): number => {
 export const worstMargin = (check: ChannelCheck, limits: Limits): number =>
   smallest((take) => eachMargin(check, limits, take));
 
-type Take = (aim: Aim, verdict: Verdict, dB: number | undefined) => void;
+export type Take = (aim: Aim, verdict: Verdict, dB: number | undefined) => void;
 
-export const eachMargin = (check: ChannelCheck, limits: Limits, take: Take): void => {
-  levelMargins(check, limits, take);
-  take('mass ratio', check.mass.verdict, massMargin(check));
-  thermalMargins(check, limits, take);
-  spanMargins(check, take);
+export const eachMargin = (
+  { channel, level, mass, thermal, frequency }: ChannelCheck,
+  limits: Limits,
+  take: Take,
+): void => {
+  levelMargins(inputModes(channel.sensor, channel.input), level, limitsFor(channel, limits), take);
+  take('mass ratio', mass.verdict, massMargin(mass));
+  thermalMargins(channel, thermal, limits, take);
+  spanMargins(channel.requirement, frequency, take);
 };
 
 /** A pass within its slack has 0 dB, never less. */
 const give = (take: Take, aim: Aim, verdict: Verdict, dB: number | undefined): void =>
   take(aim, verdict, verdict === 'PASS' && dB !== undefined ? Math.max(0, dB) : dB);
 
-export const levelMargins = (
-  { channel, level }: Pick<ChannelCheck, 'channel' | 'level'>,
-  planLimits: Limits,
-  take: Take,
-): void => {
-  const limits = limitsFor(channel, planLimits);
-  const { sensor, input } = channel;
-  const modes = level.modeMismatch ? 'FAIL' : sensor?.output && input?.mode ? 'PASS' : 'INCOMPLETE';
+/** `limits` are those of the row. */
+export const levelMargins = (modes: Verdict, level: LevelMargins, limits: Limits, take: Take): void => {
   take('input mode', modes, modes === 'FAIL' ? -Infinity : modes === 'PASS' ? Infinity : undefined);
   const over = (dB: number | undefined, pass: number) => (dB === undefined ? undefined : dB - pass);
   const ratio = level.signalToNoise ?? (level.lowEnd === 'FAIL' ? level.signalToNoiseAtMost : undefined);
@@ -64,8 +69,7 @@ export const levelMargins = (
   give(take, 'headroom', level.highEnd, over(room, limits.headroom.pass));
 };
 
-/** Margin of the mass alone, for a channel whose input does not matter. */
-export const massMargin = ({ mass }: Pick<ChannelCheck, 'mass'>): number | undefined => {
+export const massMargin = (mass: MassVerdict): number | undefined => {
   const ratio = mass.ratio ?? (mass.verdict === 'FAIL' ? mass.ratioAtLeast : undefined);
   if (ratio === undefined || !mass.limit) return undefined;
   const margin = times(mass.limit.pass, ratio);
@@ -77,11 +81,11 @@ const times = (allowed: number, needed: number): number =>
   needed <= 0 ? Infinity : allowed <= 0 ? -Infinity : decibels(allowed, needed);
 
 export const thermalMargins = (
-  { channel, thermal }: Pick<ChannelCheck, 'channel' | 'thermal'>,
+  { requirement, sensor, mount, cable }: Channel,
+  thermal: ThermalCheck,
   limits: Limits,
   take: Take,
 ): void => {
-  const { requirement, sensor, mount, cable } = channel;
   const needed = { min: requirement.temperatureLow, max: requirement.temperatureHigh };
   const ofPart = (part: typeof sensor | typeof mount | typeof cable) => ({
     min: part?.temperatureMin,
@@ -112,8 +116,11 @@ const excursion = (allowed: number, needed: number): number => {
 const lesser = (room: number | undefined, next: number, verdict: Verdict): number | undefined =>
   verdict === 'INCOMPLETE' ? undefined : Math.min(room ?? Infinity, next);
 
-const spanMargins = ({ channel, frequency }: ChannelCheck, take: Take): void => {
-  const { bandLow, bandHigh } = channel.requirement;
+export const spanMargins = (
+  { bandLow, bandHigh }: Pick<Requirement, 'bandLow' | 'bandHigh'>,
+  frequency: SpanVerdict,
+  take: Take,
+): void => {
   const { span, wide, widest, isReversed } = frequency;
   const shown = span ?? (span === undefined ? widest : span);
   const outer = wide ?? (wide === undefined ? widest : wide);

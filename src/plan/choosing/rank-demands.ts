@@ -1,3 +1,4 @@
+import type { Limits } from '../limits';
 import type { Channel, Requirement } from '../model';
 
 /** Channels that ask the same and name the same parts. */
@@ -8,8 +9,12 @@ export interface Demand {
   readonly channels: readonly number[];
 }
 
-/** Equal requirements are answered once. The sensor that a row names does not count: it is what is being chosen. */
-export const demandsOf = (channels: readonly Channel[]): readonly Demand[] => {
+/**
+ * Equal requirements are answered once, in each structure part where limits differ by part. The sensor that a row names
+ * does not count: it is what is being chosen.
+ */
+export const demandsOf = (channels: readonly Channel[], limits?: Limits): readonly Demand[] => {
+  const isByPart = limits?.scoped?.some(({ group }) => group !== undefined) ?? false;
   const known = new Map<Requirement, string>();
   const demands = new Map<string, { channel: Channel; channels: number[] }>();
   const identities = new Map<object, number>();
@@ -21,11 +26,11 @@ export const demandsOf = (channels: readonly Channel[]): readonly Demand[] => {
     return identities.size;
   };
   channels.forEach((channel, i) => {
-    const { requirement, mount, cable, input, named } = channel;
+    const { requirement, mount, cable, input, named, group } = channel;
     let asked = known.get(requirement);
     if (asked === undefined) known.set(requirement, (asked = JSON.stringify(sorted(requirement))));
     const parts = [mount, cable, input].map(identity);
-    const key = JSON.stringify([asked, parts, named?.mount, named?.cable, named?.input]);
+    const key = JSON.stringify([asked, parts, named?.mount, named?.cable, named?.input, isByPart ? group : undefined]);
     const demand = demands.get(key);
     if (demand) demand.channels.push(i);
     else demands.set(key, { channel, channels: [i] });

@@ -1,73 +1,103 @@
-import { VERDICTS } from '../../core/verdict';
+import { VERDICTS, type Verdict } from '../../core/verdict';
 import { checkChannel, type ChannelCheck } from '../check';
-import type { CheckMemory } from '../check-memory';
-import { checkLevel, modeMismatch } from '../level';
+import { CheckMemory } from '../check-memory';
+import { modeMismatch } from '../level';
 import type { Limits } from '../limits';
-import { limitsFor } from '../limits-for';
-import { checkMass } from '../mass';
 import type { Channel, Input, SensorType } from '../model';
-import { withCombination, type Combination, type Fit, type Margin } from './candidate';
-import { levelMargins, marginsOf, massMargin, smallest, thermalMargins, worstMargin } from './candidate-margins';
+import { Askings, type Asked } from './asked';
+import { withCombination, type Combination, type Fit } from './candidate';
+import { marginsOf, smallestFirst } from './candidate-margins';
 import type { PartChoices } from './candidate-options';
+import { SensorScores, type Score } from './sensor-scores';
 
-interface Best {
+/** The best combination of one type for one demand. */
+export interface Best {
   readonly combination: Combination;
-  readonly check: ChannelCheck;
-  readonly severity: number;
-  readonly margin: number;
-  /** All margins, for equals only. */
-  readonly margins: () => readonly Margin[];
+  readonly verdict: Verdict;
+  /** dB; see `marginsOf`. Absent: none is known. */
+  readonly margin?: number;
 }
 
-/**
- * The best combination of one type: best verdict, then largest worst margin, then lightest, then largest next margin,
- * then first in the lists. What cannot beat the best found so far is not checked in full: inputs of the wrong mode, and
- * whatever is worse by its level, mass or temperatures alone.
- */
-export const bestFit = (
-  channel: Channel,
-  sensor: SensorType,
-  { mounts, cables, inputs }: PartChoices,
-  limits: Limits,
-  memory: CheckMemory,
-  work: { checked: number },
-): Fit | undefined => {
-  let best: Best | undefined;
-  const fitting = fittingInputs(sensor, inputs);
-  for (const cable of cables) {
-    // The level does not depend on the mount.
-    const levels = fitting.map((input) =>
-      levelBound(trial(channel, { sensor, mount: mounts[0], cable, input }), limits, memory),
-    );
-    for (const mount of mounts) {
-      const part = partBound(trial(channel, { sensor, mount, cable }), limits, memory);
-      fitting.forEach((input, i) => {
-        if (best && (isBeyondHope(part, best) || isBeyondHope(levels[i]!, best))) return;
-        const combination = { sensor, mount, cable, input };
-        const check = checkChannel(trial(channel, combination), limits, memory);
-        work.checked += 1;
-        const severity = VERDICTS.indexOf(check.verdict);
-        if (best && severity > best.severity) return;
-        const margins = () => marginsOf(check, limits);
-        const next = { combination, check, severity, margin: worstMargin(check, limits), margins };
-        if (!best || isBetter(next, best)) best = next;
-      });
-    }
-  }
-  if (!best) return undefined;
-  const { combination } = best;
-  return fitOf(combination, checkChannel(withCombination(channel, combination), limits, memory), limits);
-};
+/** Searching among the combinations of one stock; what was worked out for one demand is known for the next. */
+export class CombinationSearch {
+  /** Combinations that were looked at to the end. */
+  looked = 0;
+  private readonly memory = new CheckMemory();
+  private readonly askings: Askings;
+  private readonly scores = new Map<SensorType, SensorScores>();
 
-/** Only what the checks look at: most trials are thrown away. */
-const trial = ({ id, requirement }: Channel, { sensor, mount, cable, input }: Combination): Channel => ({
-  id,
-  requirement,
-  sensor,
-  mount,
-  cable,
-  input,
-});
+  constructor(private readonly limits: Limits) {
+    this.askings = new Askings(limits);
+  }
+
+  asked(channel: Channel): Asked {
+    return this.askings.of(channel);
+  }
+
+  /**
+   * The best combination of one type: best verdict, then largest worst margin, then lightest, then largest next margin,
+   * then first in the lists. Inputs of the wrong mode, and whatever is worse by its level, mass or temperatures alone, are
+   * left out early.
+   */
+  best(asked: Asked, sensor: SensorType, choices: PartChoices): Best | undefined {
+    const found = this.winner(asked, sensor, choices);
+    return found && { combination: found.combination, verdict: VERDICTS[found.severity]!, margin: found.margin };
+  }
+
+  /** The same with its full check and all its margins. */
+  fit(asked: Asked, sensor: SensorType, choices: PartChoices): Fit | undefined {
+    const found = this.winner(asked, sensor, choices);
+    if (!found) return undefined;
+    const check = checkChannel(withCombination(asked.channel, found.combination), this.limits, this.memory);
+    return fitOf(found.combination, check, this.limits);
+  }
+
+  /** Gives back what is known of a type that will not be asked about again. */
+  forget(sensor: SensorType): void {
+    this.scores.delete(sensor);
+  }
+
+  private winner(asked: Asked, sensor: SensorType, { mounts, cables, inputs }: PartChoices): Trial | undefined {
+    let scores = this.scores.get(sensor);
+    if (!scores) this.scores.set(sensor, (scores = new SensorScores(sensor, this.askings, this.memory.spans)));
+    const fitting = fittingInputs(sensor, inputs);
+    const levels: (readonly Score[])[] = [];
+    const spans = new Map<number, Score[]>();
+    let best: Trial | undefined;
+    for (const cable of cables) {
+      const level = (levels[scores.levelNumber(cable)] ??= fitting.map((input) => scores.level(asked, cable, input)));
+      const cableNumber = scores.spanNumber(cable);
+      for (const mount of mounts) {
+        const thermal = scores.thermal(asked, mount, cable);
+        const mass = scores.mass(asked, mount, cable);
+        const total = scores.totalMass(mount, cable);
+        const part = both(thermal, mass);
+        if (best && isBeyondHope(best, part, total)) continue;
+        const known = within(spans, this.askings.mount(mount).value * MOST_CABLES + cableNumber);
+        for (let i = 0; i < fitting.length; i++) {
+          const bound = both(part, level[i]!);
+          if (best && isBeyondHope(best, bound, total)) continue;
+          const input = fitting[i];
+          const span = (known[i] ??= scores.span(asked, mount, cable, input));
+          this.looked += 1;
+          const whole = both(bound, span);
+          if (best && isBeyondHope(best, whole, total)) continue;
+          const next = new Trial({ sensor, mount, cable, input }, total, whole, [level[i]!, mass, thermal, span]);
+          if (!best || next.isBetterThan(best)) best = next;
+        }
+      }
+    }
+    return best;
+  }
+}
+
+const MOST_CABLES = 2 ** 20;
+
+const within = (all: Map<number, Score[]>, place: number): Score[] => {
+  let found = all.get(place);
+  if (!found) all.set(place, (found = []));
+  return found;
+};
 
 export const fitOf = (combination: Combination, check: ChannelCheck, limits: Limits): Fit => {
   const margins = marginsOf(check, limits);
@@ -82,44 +112,57 @@ const fittingInputs = (sensor: SensorType, inputs: readonly (Input | undefined)[
   return fitting.length > 0 ? fitting : inputs.slice(0, 1);
 };
 
-const massOf = ({ check }: Best): number => check.mass.total ?? Infinity;
-
-const isBetter = (a: Best, b: Best): boolean => {
-  if (a.severity !== b.severity) return a.severity < b.severity;
-  if (a.margin !== b.margin) return a.margin > b.margin;
-  if (massOf(a) !== massOf(b)) return massOf(a) < massOf(b);
-  return a.margin < Infinity && isWiderElsewhere(a.margins(), b.margins());
-};
-
-/** Of two that are equally limited, the one whose next smallest margin is larger. */
-const isWiderElsewhere = (a: readonly Margin[], b: readonly Margin[]): boolean => {
-  const place = a.findIndex(({ dB }, i) => (dB ?? Infinity) !== (b[i]?.dB ?? Infinity));
-  return place >= 0 && (a[place]?.dB ?? Infinity) > (b[place]?.dB ?? Infinity);
-};
-
-/** No verdict can be better, and no margin larger, than what one headline alone leaves. */
-interface Bound {
+/** A combination with its headlines in the order in which margins are gone through. */
+class Trial {
   readonly severity: number;
-  readonly margin: number;
+  readonly least: number;
+  private margins?: readonly (number | undefined)[];
+
+  constructor(
+    readonly combination: Combination,
+    readonly mass: number,
+    { severity, least }: Bound,
+    private readonly scores: readonly Score[],
+  ) {
+    this.severity = severity;
+    this.least = least;
+  }
+
+  isBetterThan(other: Trial): boolean {
+    if (this.severity !== other.severity) return this.severity < other.severity;
+    if (this.least !== other.least) return this.least > other.least;
+    if (this.mass !== other.mass) return this.mass < other.mass;
+    return this.least < Infinity && isWiderElsewhere(this.sorted(), other.sorted());
+  }
+
+  get margin(): number | undefined {
+    return this.sorted()[0];
+  }
+
+  private sorted(): readonly (number | undefined)[] {
+    if (this.margins) return this.margins;
+    const margins: (number | undefined)[] = [];
+    for (const score of this.scores) for (const dB of score.margins) margins.push(dB);
+    return (this.margins = margins.sort(smallestFirst));
+  }
 }
 
-const levelBound = (channel: Channel, planLimits: Limits, memory: CheckMemory): Bound => {
-  const limits = limitsFor(channel, planLimits);
-  const level = checkLevel(channel, memory.thermal(channel, limits).band, limits);
-  const margin = smallest((take) => levelMargins({ channel, level }, limits, take));
-  return { severity: VERDICTS.indexOf(level.verdict), margin };
+/** Of two that are equally limited, the one whose next smallest margin is larger. */
+const isWiderElsewhere = (a: readonly (number | undefined)[], b: readonly (number | undefined)[]): boolean => {
+  const place = a.findIndex((dB, i) => (dB ?? Infinity) !== (b[i] ?? Infinity));
+  return place >= 0 && (a[place] ?? Infinity) > (b[place] ?? Infinity);
 };
 
-const partBound = (channel: Channel, planLimits: Limits, memory: CheckMemory): Bound => {
-  const limits = limitsFor(channel, planLimits);
-  const mass = checkMass(channel, limits);
-  const thermal = memory.thermal(channel, limits);
-  const margin = smallest((take) => thermalMargins({ channel, thermal }, limits, take));
-  return {
-    severity: Math.max(VERDICTS.indexOf(mass.verdict), VERDICTS.indexOf(thermal.verdict)),
-    margin: Math.min(margin, massMargin({ mass }) ?? Infinity),
-  };
-};
+/** No verdict can be better, and no margin larger, than what some headlines leave. */
+type Bound = Pick<Score, 'severity' | 'least'>;
 
-const isBeyondHope = (bound: Bound, best: Best): boolean =>
-  bound.severity === best.severity ? bound.margin < best.margin : bound.severity > best.severity;
+const both = (a: Bound, b: Bound): Bound => ({
+  severity: a.severity > b.severity ? a.severity : b.severity,
+  least: a.least < b.least ? a.least : b.least,
+});
+
+/** What is left can at best come to the best one found so far, and not be lighter. */
+const isBeyondHope = (best: Trial, { severity, least }: Bound, mass: number): boolean =>
+  severity !== best.severity
+    ? severity > best.severity
+    : least < best.least || (least === best.least && mass > best.mass);

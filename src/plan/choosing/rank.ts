@@ -1,5 +1,4 @@
 import { worstVerdict, VERDICTS, type Verdict } from '../../core/verdict';
-import { CheckMemory } from '../check-memory';
 import type { Headline } from '../finding';
 import type { Limits } from '../limits';
 import type { Channel, SensorType } from '../model';
@@ -7,7 +6,7 @@ import type { Fit, Margin, Part, Stock } from './candidate';
 import { filteredSensors, partChoices, type CandidateFilter } from './candidate-options';
 import { demandsOf } from './rank-demands';
 import { inOrder, type CandidateOrder } from './rank-order';
-import { bestFit } from './rank-search';
+import { CombinationSearch } from './rank-search';
 
 export interface RankOptions {
   /** After the verdict: largest margin (default), lightest, or most in stock first. */
@@ -47,7 +46,7 @@ export interface Ranking {
   readonly candidates: readonly Candidate[];
   /** How many different demands the channels make. */
   readonly demands: number;
-  /** Combinations that were checked in full. */
+  /** Combinations that were looked at to the end. */
   readonly checked: number;
 }
 
@@ -73,14 +72,14 @@ export function* rankingSteps(
   { order = 'margin', filter, free }: RankOptions = {},
 ): Generator<{ readonly done: number; readonly of: number }, Ranking> {
   const sensors = filteredSensors(stock.sensors, filter);
-  const demands = demandsOf(channels);
-  const memory = new CheckMemory();
-  const work = { checked: 0 };
+  const demands = demandsOf(channels, limits);
+  const search = new CombinationSearch(limits);
   const fits = sensors.map((): DemandFit[] => []);
   for (const [done, { channel, channels: places }] of demands.entries()) {
     const choices = partChoices(channel, stock, free, filter);
+    const asked = search.asked(channel);
     sensors.forEach((sensor, i) => {
-      const fit = bestFit(channel, sensor, choices, limits, memory, work);
+      const fit = search.fit(asked, sensor, choices);
       if (fit) fits[i]!.push({ channels: places, fit });
     });
     yield { done: done + 1, of: demands.length };
@@ -89,7 +88,7 @@ export function* rankingSteps(
     const found = fits[i]!;
     return found.length === 0 ? [] : [candidateOf(sensor, found, channels)];
   });
-  return { candidates: inOrder(candidates, order), demands: demands.length, checked: work.checked };
+  return { candidates: inOrder(candidates, order), demands: demands.length, checked: search.looked };
 }
 
 const HEADLINES: readonly Headline[] = ['level', 'mass', 'thermal', 'frequency'];

@@ -1,8 +1,7 @@
 import { stockOf } from '../../plan/choosing/candidate';
-import { assignChannels } from '../../plan/assign/assign-channels';
+import type { Assigner } from '../../plan/assign/assigner';
 import type { Assignment } from '../../plan/assign/assignment';
 import type { AssignOptions } from '../../plan/assign/options';
-import type { Solver } from '../../plan/assign/solver';
 import type { JudgedPlan } from '../plan-of';
 
 /** An assignment with the 0-based sheet row of each of its channels. */
@@ -14,9 +13,9 @@ export interface RowAssignment extends Assignment {
 export const assignPlan = async (
   { plan, byRow, limits }: JudgedPlan,
   options: AssignOptions,
-  solver: Solver,
+  assign: Assigner,
 ): Promise<RowAssignment> => {
   const rows = [...byRow.keys()];
   const channels = rows.map((row) => byRow.get(row)!.channel);
-  return { ...(await assignChannels(channels, stockOf(plan), limits, solver, options)), rows };
+  return { ...(await assign(channels, stockOf(plan), limits, options)), rows };
 };

@@ -1,10 +1,8 @@
 import type { AssignOptions } from '../../plan/assign/options';
-import type { Solver } from '../../plan/assign/solver';
-import { assignChannels } from '../../plan/assign/assign-channels';
-import { isPinned } from '../../plan/assign/plan-problem';
+import type { Assigner } from '../../plan/assign/assigner';
+import { pinnedPlaces } from '../../plan/assign/plan-problem';
 import { withTestEnd } from '../../plan/assign/test-end';
 import { stockOf } from '../../plan/choosing/candidate';
-import type { Channel } from '../../plan/model';
 import type { JudgedPlan } from '../plan-of';
 import type { RowAssignment } from './assign-plan';
 
@@ -21,17 +19,17 @@ export const assignRows = async (
   { plan, byRow, limits }: JudgedPlan,
   scope: ReadonlySet<number>,
   asked: AssignOptions,
-  solver: Solver,
+  assign: Assigner,
 ): Promise<ScopedAssignment> => {
   const all = [...byRow.keys()];
-  const { pinned, ...options } = withTestEnd([...byRow.values()].map(({ channel }) => channel), asked); // prettier-ignore
+  const options = withTestEnd([...byRow.values()].map(({ channel }) => channel), asked); // prettier-ignore
   const own = all.filter((row) => scope.has(row));
   const others = all.filter((row) => !scope.has(row) && byRow.get(row)!.channel.sensor !== undefined);
   const channelsOf = (rows: readonly number[]) => rows.map((row) => byRow.get(row)!.channel);
-  const outside = new Set(channelsOf(others));
-  const isKept = (channel: Channel): boolean => outside.has(channel) || isPinned(channel, { pinned });
   const channels = channelsOf([...own, ...others]);
-  const found = await assignChannels(channels, stockOf(plan), limits, solver, { ...options, pinned: isKept });
+  const outside = others.map((_, n) => own.length + n);
+  const pinned = [...pinnedPlaces(channels, options), ...outside];
+  const found = await assign(channels, stockOf(plan), limits, { ...options, pinned });
   const isOwn = ({ channel }: { readonly channel: number }) => channel < own.length;
   return {
     ...found,

@@ -149,7 +149,7 @@ describe('assigning sensors from stock', () => {
     const others = [channel('2x', 10, at('2', '+X')), channel('2y', 10, at('2', '+Y'))];
     const free = await assign([keeper, ...others], [cube]);
     expect(chosen(free)).toEqual({ '2x': 'cube', '2y': 'cube' });
-    const kept = await assign([keeper, ...others], [cube], { pinned: (one) => one === keeper });
+    const kept = await assign([keeper, ...others], [cube], { pinned: [0] });
     expect(chosen(kept)).toEqual({ keeper: 'cube' });
     expect(kept.unserved.map(({ channel: place }) => place)).toEqual([1, 2]);
     expect(kept.terms.some(({ term }) => term === 'kept')).toBe(false);

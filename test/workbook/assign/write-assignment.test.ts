@@ -1,5 +1,5 @@
 import { join } from 'node:path';
-import { nodeSolver } from '../../../src/adapters/solver/node-solver';
+import { nodeAssigner } from '../../../src/adapters/solver/node-assigner';
 import { openFile } from '../../../src/adapters/xlsx/file-on-disk';
 import { FUNCTION_NAMES } from '../../../src/entries/cli/workbook-plan';
 import { assignPlan } from '../../../src/workbook/assign/assign-plan';
@@ -27,7 +27,7 @@ describe('assigning to some rows of a list', () => {
       judged,
       new Set(rows),
       { allowWarn: true, shortage: false, weights: { mixing: 0 } },
-      nodeSolver,
+      nodeAssigner,
     );
     expect(found.rows).toEqual(rows);
     expect(found.assigned.length + found.unserved.length).toBe(rows.length);
@@ -50,7 +50,7 @@ describe('writing an assignment', () => {
     const found = await assignPlan(
       judged,
       { allowWarn: true, shortage: false, free: ['input'], weights: { mixing: 0 } },
-      nodeSolver,
+      nodeAssigner,
     );
     const edits = assignmentEdits({ tables, contentOf }, found, {
       parts: ['mount', 'cable', 'input'],
@@ -64,7 +64,7 @@ describe('writing an assignment', () => {
   it('is one action on the sensor column, and leaves pinned rows and rows without a sensor as they are', async () => {
     const { tables, contentOf, judged } = await openDemo();
     const pinned = [...judged.byRow.values()].slice(0, 50).map(({ channel }) => channel.id);
-    const assignment = await assignPlan(judged, { pinned, shortage: false }, nodeSolver);
+    const assignment = await assignPlan(judged, { pinned, shortage: false }, nodeAssigner);
     expect(assignment.status).toBe('solved');
     const applied: { changes: readonly Change[]; options: ApplyOptions }[] = [];
     const spreadsheet = {
