@@ -77,7 +77,7 @@ export const mountPane = (
 
   element.classList.add('cw-pane');
   element.lang = language;
-  void state.refresh();
+  void Promise.all([state.refresh(), state.loadRowPart()]);
   return {
     refresh: () => {
       aid.reset();

@@ -1,16 +1,15 @@
 import type { Verdict } from '../core/verdict';
 import { countIn, type Language } from '../core/language';
-import type { FieldView, Place, PlanView, RowDetail } from '../workbook/plan-view';
+import type { FieldView, Place, PlanView } from '../workbook/plan-view';
 import type { Candidate } from '../plan/choosing/rank';
 import { editsForCandidate } from '../workbook/choosing/use-candidate';
 import { sentenceOf } from '../workbook/port';
 import type { PlanSession } from '../workbook/session';
-import { ChooseState } from './choosing/choose-state';
+import type { ChooseState } from './choosing/choose-state';
 import type { PapersState } from './papers/papers-state';
 import type { RevisionsState } from './revisions/revisions-state';
 import type { ShareState } from './share/share-state';
 import { TryState, type Trial } from './choosing/try-state';
-import { PLOT_WIDTH } from './plot-view';
 import { PANE_WORDS, type PaneWords } from './words';
 
 export interface Busy {
@@ -29,7 +28,8 @@ export class PaneState {
   shown: ReadonlySet<Verdict> = new Set<Verdict>(['FAIL', 'INCOMPLETE', 'WARN']);
   pages = 1;
   openRow?: number;
-  detail?: RowDetail;
+  /** Draws the open row; loaded once the pane stands. */
+  rowPart?: typeof import('./row-part');
   /** Report, notes and saved corrections; wired where the pane is mounted. */
   papers?: PapersState;
   /** Comparing with other files; absent where none can be read. */
@@ -142,11 +142,26 @@ export class PaneState {
   /** Opens a row's detail, or closes it, and shows the row in the sheet. */
   choose(row: number): void {
     this.openRow = this.openRow === row ? undefined : row;
-    this.detail = this.openRow === undefined ? undefined : this.session.detail(row, PLOT_WIDTH);
-    this.choosing =
-      this.openRow === undefined ? undefined : new ChooseState(this.session, row, () => this.shownRows(), this.changed);
+    this.choosing = undefined;
+    this.prepareRow();
     this.changed();
     void this.reporting(this.session.goToRow(row));
+  }
+
+  /** Fetches what draws an open row. */
+  loadRowPart(): Promise<void> {
+    const load = async () => {
+      this.rowPart = await import(/* webpackChunkName: "row" */ './row-part');
+      this.prepareRow();
+      this.changed();
+    };
+    return this.reporting(load());
+  }
+
+  private prepareRow(): void {
+    const { rowPart, openRow } = this;
+    if (rowPart && openRow !== undefined)
+      this.choosing ??= new rowPart.ChooseState(this.session, openRow, () => this.shownRows(), this.changed);
   }
 
   /** Ranks the types for what is being chosen. */
@@ -210,7 +225,6 @@ export class PaneState {
     this.changed();
     await pause();
     this.view = this.session.judge();
-    if (this.openRow !== undefined) this.detail = this.session.detail(this.openRow, PLOT_WIDTH);
   }
 
   private progress(done: number, total: number): void {

@@ -7,7 +7,6 @@ import type { RowEdit } from './choosing/row-edits';
 import { useChoice } from './choosing/use-candidate';
 import { isBlank, writeChecks } from './check';
 import { withCrossedOut } from './crossed-out';
-import { detailOf } from './detail';
 import { channelCountOf, channelLists, channelSheets, listRowOf, listsOf, rowIdOf } from './channel-lists';
 import { describeLists, fieldViews } from './field-views';
 import { listViews, withList } from './list-views';
@@ -15,7 +14,7 @@ import { mappingJson, parseMapping } from './mapping';
 import { mergedMapping } from './mapping-file';
 import { isOwnHeading, ownIndex } from './own-columns';
 import { judgePlan, type JudgedPlan } from './plan-of';
-import type { FieldPlace, Place, PlanView, RowDetail } from './plan-view';
+import type { FieldPlace, Place, PlanView } from './plan-view';
 import type { ApplyOptions, Spreadsheet } from './port';
 import { limitRowsOf } from './limit-rows';
 import { withHeldCells } from './held-cells';
@@ -140,12 +139,6 @@ export class PlanSession {
   async remember(mapping: Mapping): Promise<void> {
     this.mapping = mapping;
     await this.spreadsheet.setSetting(MAPPING_SETTING, mappingJson(mapping));
-  }
-
-  /** All that is known of the channel in this row of the sheet. */
-  detail(row: number, plotWidth?: number): RowDetail | undefined {
-    const check = this.judged?.byRow.get(row);
-    return check && this.judged && detailOf(check, this.judged.limits, this.language, plotWidth);
   }
 
   /** Writes what was chosen into the rows, as one action; returns how many cells. */

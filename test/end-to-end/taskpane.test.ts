@@ -1,5 +1,6 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { gzipSync } from 'node:zlib';
 import { buildSync } from 'esbuild';
 import type { Browser, Page, Route } from 'playwright-core';
 import { launch } from './workbench-page';
@@ -12,6 +13,11 @@ const TYPES: Record<string, string> = {
   json: 'application/json',
 };
 const OFFICE_JS = 'https://appsforoffice.microsoft.com/lib/1/hosted/office.js';
+
+// A budget of our own: what a person waits for when the pane opens.
+it('weighs at most 250 kB packed', () => {
+  expect(gzipSync(readFileSync(join(dist, 'taskpane.js'))).length).toBeLessThanOrEqual(250_000);
+});
 
 const stub = () =>
   buildSync({
