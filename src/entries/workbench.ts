@@ -32,7 +32,7 @@ const start = async () => {
     await Promise.all([loadHelp(), loadGrid()]);
   const host = createGrid('grid', help, await grid.loadGridTexts(LANGUAGE));
   const spreadsheet = new EmbeddedSpreadsheet(host);
-  const saving = new grid.Saving(host, spreadsheet);
+  const saving = new grid.Saving(host, spreadsheet, LANGUAGE);
   let pane: ReturnType<typeof grid.mountPane> | undefined;
 
   const open = async (bytes: Uint8Array, title: string) => {

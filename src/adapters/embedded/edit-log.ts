@@ -20,43 +20,52 @@ import {
 import { Services, type Host } from './host';
 import { TouchedCells } from './touched-cells';
 
-/** Commands by which a person changes something beside the content of cells, and what that is called. */
-const BESIDE_CONTENT: readonly (readonly [RegExp, string])[] = [
+/** What a person may change beside the content of cells. */
+export type BesideKind =
+  'sizes' | 'frozen' | 'tabs' | 'notes' | 'conditional' | 'filters' | 'tables' | 'names' | 'formats' | 'lines';
+
+/** The commands by which that is done. */
+const BESIDE_CONTENT: readonly (readonly [RegExp, BesideKind])[] = [
   [
     /\.(delta-|set-worksheet-col-width|set-row-height|set-col-auto|set-row-is-auto|hide-|set-.*-(hidden|visible))/,
-    'widths, heights and hidden rows or columns',
+    'sizes',
   ],
-  [/frozen/, 'frozen panes'],
-  [/tab-color|set-worksheet-show/, 'sheet tabs'],
+  [/frozen/, 'frozen'],
+  [/tab-color|set-worksheet-show/, 'tabs'],
   [/-note/, 'notes'],
-  [/conditional|\.cf/, 'conditional formats'],
+  [/conditional|\.cf/, 'conditional'],
   [/filter/, 'filters'],
   [/(^|[.-])(add|delete|set|insert)-(sheet-)?table/, 'tables'],
   [/defined-name/, 'names'],
 ];
 
 /** What is not carried over with a sheet that was added either. */
-const NEVER_CARRIED: ReadonlySet<string> = new Set(['conditional formats', 'filters', 'names']);
+const NEVER_CARRIED: ReadonlySet<BesideKind> = new Set(['conditional', 'filters', 'names']);
 
 interface StructureStep {
   readonly sheetId: string;
-  readonly what: 'Rows' | 'Columns';
+  readonly what: 'rows' | 'columns';
   readonly how: 'inserted' | 'removed' | 'moved';
   readonly first: number;
   readonly last: number;
 }
+/** How the workbook's structure differs from what was opened. */
+export type Restructured =
+  | (Pick<StructureStep, 'what' | 'how'> & { readonly sheet: string })
+  | { readonly what: 'sheet' | 'merges'; readonly sheet: string };
+
 interface Place {
   readonly subUnitId: string;
   readonly range: IRange;
 }
 
 const STEPS: ReadonlyMap<string, Pick<StructureStep, 'what' | 'how'>> = new Map([
-  [InsertRowMutation.id, { what: 'Rows', how: 'inserted' }],
-  [RemoveRowMutation.id, { what: 'Rows', how: 'removed' }],
-  [MoveRowsMutation.id, { what: 'Rows', how: 'moved' }],
-  [InsertColMutation.id, { what: 'Columns', how: 'inserted' }],
-  [RemoveColMutation.id, { what: 'Columns', how: 'removed' }],
-  [MoveColsMutation.id, { what: 'Columns', how: 'moved' }],
+  [InsertRowMutation.id, { what: 'rows', how: 'inserted' }],
+  [RemoveRowMutation.id, { what: 'rows', how: 'removed' }],
+  [MoveRowsMutation.id, { what: 'rows', how: 'moved' }],
+  [InsertColMutation.id, { what: 'columns', how: 'inserted' }],
+  [RemoveColMutation.id, { what: 'columns', how: 'removed' }],
+  [MoveColsMutation.id, { what: 'columns', how: 'moved' }],
 ]);
 interface NumberFormats {
   readonly subUnitId: string;
@@ -91,7 +100,7 @@ export class EditLog {
   private readonly cells = new TouchedCells();
   private readonly looks = new TouchedCells();
   private readonly ranges = new Map<string, IRange[]>();
-  private readonly beside = new Set<string>();
+  private readonly beside = new Set<BesideKind>();
   private steps: StructureStep[] = [];
   private sheets: readonly { id: string; name: string; merges: string }[] = [];
   private mergesMoved = false;
@@ -130,22 +139,24 @@ export class EditLog {
     return this.looks.of(this.services.openWorkbook()?.getSheetBySheetName(sheet)?.getSheetId() ?? '');
   }
 
-  /** What a person changed beside contents since then, in words. */
-  besideContent(): readonly string[] {
+  /** What a person changed beside contents since then. */
+  besideContent(): readonly BesideKind[] {
     return [...this.beside];
   }
 
-  /** How the workbook's structure differs from what was opened, in sentences. */
-  restructured(): readonly string[] {
+  /** Each kind of change once. */
+  restructured(): readonly Restructured[] {
     const now = this.present();
     const nameOf = (id: string): string => [...now, ...this.sheets].find((sheet) => sheet.id === id)?.name ?? '';
-    const said = new Set(this.steps.map(({ what, how, sheetId }) => `${what} were ${how} on “${nameOf(sheetId)}”.`));
+    const found = new Map<string, Restructured>();
+    const add = (change: Restructured) => found.set(JSON.stringify(change), change);
+    for (const { what, how, sheetId } of this.steps) add({ what, how, sheet: nameOf(sheetId) });
     for (const { id, name, merges } of this.sheets) {
       const same = now.find((sheet) => sheet.id === id);
-      if (!same) said.add(`The sheet “${name}” was removed.`);
-      if (this.mergesMoved && same && same.merges !== merges) said.add(`Merged cells changed on “${same.name}”.`);
+      if (!same) add({ what: 'sheet', sheet: name });
+      if (this.mergesMoved && same && same.merges !== merges) add({ what: 'merges', sheet: same.name });
     }
-    return [...said];
+    return [...found.values()];
   }
 
   /** Names of the sheets that the file does not have. */
@@ -182,9 +193,9 @@ export class EditLog {
 
   private note({ id, params }: ICommandInfo): void {
     if (id.includes('.command.'))
-      for (const [pattern, words] of BESIDE_CONTENT)
-        if (pattern.test(id) && (NEVER_CARRIED.has(words) || this.isOnOpened(params as Partial<Place> | undefined)))
-          this.beside.add(words);
+      for (const [pattern, kind] of BESIDE_CONTENT)
+        if (pattern.test(id) && (NEVER_CARRIED.has(kind) || this.isOnOpened(params as Partial<Place> | undefined)))
+          this.beside.add(kind);
     const step = STEPS.get(id);
     if (step) this.noteStep(step, params as Place & { sourceRange?: IRange; targetRange?: IRange });
     else if (id === SetRangeValuesMutation.id) this.noteCells(params as { subUnitId: string; cellValue?: object });
@@ -195,7 +206,7 @@ export class EditLog {
       const { from, to, fromRange, toRange } = params as IMoveRangeMutationParams;
       this.noteRange({ subUnitId: from.subUnitId, range: fromRange });
       this.noteRange({ subUnitId: to.subUnitId, range: toRange });
-      if (this.wasOpened(from.subUnitId) || this.wasOpened(to.subUnitId)) this.beside.add('formats of cells');
+      if (this.wasOpened(from.subUnitId) || this.wasOpened(to.subUnitId)) this.beside.add('formats');
     } else if (MERGES.has(id)) this.mergesMoved = true;
   }
 
@@ -208,7 +219,7 @@ export class EditLog {
   private noteStep(step: Pick<StructureStep, 'what' | 'how'>, params: Place & { sourceRange?: IRange }): void {
     const range = params.range ?? params.sourceRange;
     if (!range) return;
-    const isRows = step.what === 'Rows';
+    const isRows = step.what === 'rows';
     const [first, last] = isRows ? [range.startRow, range.endRow] : [range.startColumn, range.endColumn];
     const whole = isRows
       ? { ...range, startColumn: 0, endColumn: Infinity }
@@ -241,7 +252,6 @@ export class EditLog {
 
   private noteLines({ subUnitId, columnData, rowData }: WholeLines): void {
     const lines = Object.values({ ...columnData, ...rowData });
-    if (this.wasOpened(subUnitId) && lines.some((line) => line && 's' in line))
-      this.beside.add('formats of whole rows and columns');
+    if (this.wasOpened(subUnitId) && lines.some((line) => line && 's' in line)) this.beside.add('lines');
   }
 }

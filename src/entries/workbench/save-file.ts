@@ -26,6 +26,8 @@ export interface SavedFile {
   readonly counts: Readonly<Record<CellDifference['kind'] | 'looks', number>>;
   /** Sheets that the file did not have. */
   readonly added: readonly string[];
+  /** Formulas of the user that keep an old value, by place. */
+  readonly stale: readonly string[];
   readonly told: readonly string[];
 }
 
@@ -107,11 +109,6 @@ const staleCells = (file: WorkbookFile, sheets: ReadonlyMap<string, GridSheet>):
   return failing.size === 0 ? [] : file.dependents().filter((place) => failing.has(place));
 };
 
-const MOST_NAMED = 5;
-const named = (places: readonly string[]): string =>
-  places.slice(0, MOST_NAMED).join(', ') +
-  (places.length > MOST_NAMED ? ` and ${places.length - MOST_NAMED} more` : '');
-
 /** Applies what the grid shows to the file that was opened. Rejects with the editor's own sentence, nothing written. */
 export const saveIntoFile = (
   original: Uint8Array,
@@ -151,13 +148,8 @@ export const saveIntoFile = (
       file.setSetting(key, json);
       isChanged = true;
     }
-  if (!isChanged) return { bytes: original, counts, added: [], told: [] };
+  if (!isChanged) return { bytes: original, counts, added: [], stale: [], told: [] };
   const bytes = file.save();
-  const stale = staleCells(file, sheets);
-  const told = [...file.warnings];
-  if (stale.length > 0)
-    told.push(
-      `${named(stale)}: formulas that read changed cells and cannot be worked out here keep their old values until a spreadsheet program renews them.`,
-    );
-  return { bytes, counts, added: whole.added.map(({ content }) => content.sheet), told };
+  const added = whole.added.map(({ content }) => content.sheet);
+  return { bytes, counts, added, stale: staleCells(file, sheets), told: [...file.warnings] };
 };

@@ -1,3 +1,4 @@
+import type { Language } from '../../core/language';
 import type { IWorkbookData } from '@univerjs/core';
 import { EditLog } from '../../adapters/embedded/edit-log';
 import { newWorkbook, type ShownSheet } from '../../adapters/embedded/export/new-workbook';
@@ -21,6 +22,7 @@ import { WRITER_SETTING } from '../../workbook/remedies/written-by';
 import { PlanSession } from '../../workbook/session';
 import { copyName, download, nameParts } from './download';
 import { lostKinds } from './lost-kinds';
+import { SAVE_WORDS, savedWords } from './save-words';
 import { matchGrid, saveIntoFile, type GridSheet, type SavedFile } from './save-file';
 
 const FUNCTION_NAMES = FUNCTIONS.map(({ name }) => name);
@@ -31,25 +33,6 @@ interface Opened {
   readonly values: ReadonlyMap<string, Pick<SheetContent, 'row' | 'column' | 'values'>>;
 }
 
-const counted = (count: number, one: string, many = `${one}s`): string =>
-  `${count === 0 ? 'no' : count} ${count === 1 ? one : many}`;
-
-const report = (name: string, { counts, added, told }: SavedFile, beside: readonly string[]): string =>
-  [
-    `Saved ${name}: ${counted(counts.edited, 'cell')} of yours changed, ${counted(counts.own, 'cell')} of ours written.`,
-    ...(counts.looks > 0
-      ? [`${counted(counts.looks, 'cell')} of yours ${counts.looks === 1 ? 'looks' : 'look'} as here.`]
-      : []),
-    ...(added.length > 0 ? [`${added.length === 1 ? 'New sheet' : 'New sheets'}: ${added.join(', ')}.`] : []),
-    ...(counts.renewed > 0
-      ? [`${counted(counts.renewed, 'formula')} of yours ${counts.renewed === 1 ? 'has its' : 'have their'} new value.`]
-      : []),
-    ...(beside.length > 0
-      ? [`The copy keeps these as they are in the file, although they were changed here: ${beside.join(', ')}.`]
-      : []),
-    ...told,
-  ].join(' ');
-
 /** Keeps the file behind the open workbook, and writes what was done back into a copy of it. */
 export class Saving {
   private readonly log: EditLog;
@@ -59,6 +42,7 @@ export class Saving {
   constructor(
     private readonly host: Host,
     private readonly spreadsheet: EmbeddedSpreadsheet,
+    private readonly language: Language,
   ) {
     this.log = new EditLog(host);
   }
@@ -91,12 +75,12 @@ export class Saving {
 
   /** Sentences on what was restructured, so that the file's own form cannot be kept; empty when it can. */
   obstacles(): readonly string[] {
-    return this.log.restructured();
+    return this.log.restructured().map(SAVE_WORDS[this.language].restructured);
   }
 
   /** What a new workbook would lack of what the file has. */
   losses(): readonly string[] {
-    return lostKinds(this.file().bytes, browserCodec);
+    return lostKinds(this.file().bytes, browserCodec).map((kind) => SAVE_WORDS[this.language].lost[kind]);
   }
 
   /** Saves a copy of the opened file with the edits in it. Returns what to tell. Rejects with a HostProblem. */
@@ -104,7 +88,7 @@ export class Saving {
     const { name } = this.file();
     const saved = await this.copy();
     download(saved.bytes, copyName(name));
-    return report(copyName(name), saved, this.log.besideContent());
+    return savedWords(copyName(name), saved, this.log.besideContent(), this.language);
   }
 
   /** The opened file with what was done here; where the file cannot take that over, a new workbook. */
@@ -151,9 +135,10 @@ export class Saving {
 
   /** Makes a workbook from what the grid shows alone. */
   async saveNew(): Promise<string> {
-    const file = `${nameParts(this.file().name).stem} (new workbook).xlsx`;
+    const words = SAVE_WORDS[this.language];
+    const file = words.newWorkbook(nameParts(this.file().name).stem);
     download(await this.newBytes(), file);
-    return `Saved ${file}: a new workbook with the sheets as they are shown here. Your own file is as it was.`;
+    return words.savedNew(file);
   }
 
   private async newBytes(): Promise<Uint8Array> {
