@@ -4,7 +4,7 @@ import { assignColumns } from './heading-assignment';
 import { cellsNameUnit, countsRows, evidenceFor, holdsRanges, sampleOf, type CellValue } from './heading-evidence';
 import { tellsOther, tellsPart } from './heading-phrases';
 import { scoreWords } from './heading-score';
-import { unitFits, unitIdOf, type HeadingText } from './heading-text';
+import { foldWords, unitFits, unitIdOf, type HeadingText } from './heading-text';
 import { viewsOf, type HeadingViews } from './heading-views';
 
 export type { CellValue } from './heading-evidence';
@@ -123,8 +123,9 @@ const scoreColumn = (field: Field, views: HeadingViews, cells: readonly CellValu
   const take = ({ score, evidence }: Scored, factor: number): void => {
     if (score * factor > best.score) best = { score: score * factor, evidence };
   };
-  // "Sensor temp. max": of the part, or of the channel?
-  if (isPlanned && tellsPart(whole.words)) best = { ...best, score: best.score * OF_A_PART };
+  // "Sensor temp. max": of the part, or of the channel? A limit is a channel's own where the field is one.
+  if (isPlanned && tellsPart(whole.words) && !tellsPart(foldWords(field.title)))
+    best = { ...best, score: best.score * OF_A_PART };
   if (own && !(isPlanned && tellsPart(groupWords))) take(scoreReading(field, own, sample), ALONE);
   if (halves.length > 1) {
     const scored = halves.map((half) => scoreReading(field, half, sample));

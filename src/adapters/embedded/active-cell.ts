@@ -21,7 +21,9 @@ const verdictOf = (services: Services, sheetName: string, row: number): string |
 /** One sentence for a screen reader, as the grid is drawn and holds no cells that could be read. */
 export const describeSelection = (host: Host, sheetName: string, range: RangeAddress): string => {
   const services = new Services(host);
-  const sheet = services.sheet(sheetName);
+  const sheet = services.openWorkbook()?.getSheetBySheetName(sheetName);
+  // Another workbook may be open by the time it is spoken.
+  if (!sheet) return '';
   const { row, column, rows, columns } = range;
   const address = `${columnLetters(column)}${row + 1}`;
   if (rows > 1 || columns > 1) return `${address}, ${rows} by ${columns} cells selected`;
