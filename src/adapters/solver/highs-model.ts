@@ -1,5 +1,5 @@
 import type { Highs, ModelData } from 'highs';
-import type { LinearModel, Solution, SolveProgress } from '../../plan/assign/solver';
+import { isGoodEnough, type LinearModel, type Solution, type SolveProgress } from '../../plan/assign/solver';
 
 /** Codes of HiGHS for how a solve ended. */
 const OPTIMAL = 7;
@@ -39,6 +39,7 @@ const dataOf = (model: LinearModel): ModelData => ({
 
 export interface RunOptions {
   readonly timeLimit?: number;
+  readonly mayEndEarly?: boolean;
   readonly onProgress?: (progress: SolveProgress) => void;
   readonly isCancelled?: () => boolean;
 }
@@ -58,27 +59,30 @@ export const runHighs = (highs: Highs, model: LinearModel, options: RunOptions =
     // HiGHS 1.15.1 loses the optimum of some models with whole numbers in presolve, and calls what is left optimal:
     // 3 of 8,000 random assignments. Without presolve all agree with other solvers.
     if (isMip) instance.options.set('presolve', 'off');
-    if (options.timeLimit !== undefined) instance.options.set('time_limit', options.timeLimit);
+    const { timeLimit, mayEndEarly = false } = options;
+    if (timeLimit !== undefined) instance.options.set('time_limit', timeLimit);
+    let isEnough = false;
     const interrupt = (event: { interrupt(): void }): undefined => {
       if (options.isCancelled?.()) event.interrupt();
     };
     const { modelStatus } = instance.run({
       1: interrupt,
       6: (event) => {
-        const { running_time, mip_primal_bound, mip_dual_bound } = event.data;
-        options.onProgress?.({
-          seconds: running_time ?? 0,
-          best: finite(mip_primal_bound),
-          bound: finite(mip_dual_bound),
-        });
+        const { running_time: seconds = 0, mip_primal_bound, mip_dual_bound } = event.data;
+        const progress = { seconds, best: finite(mip_primal_bound), bound: finite(mip_dual_bound) };
+        options.onProgress?.(progress);
+        isEnough = mayEndEarly && timeLimit !== undefined && isGoodEnough(progress, timeLimit);
+        if (isEnough) event.interrupt();
         return interrupt(event);
       },
     });
-    const status = ENDINGS[modelStatus] ?? 'failed';
+    const ending = ENDINGS[modelStatus] ?? 'failed';
+    const status = isEnough && ending === 'cancelled' ? 'time limit' : ending;
     const isFound = status === 'optimal' || instance.info.get('primal_solution_status') === FEASIBLE;
     if (!isFound || status === 'infeasible') return { status };
     const cost = instance.getObjectiveValue();
     const bound = status === 'optimal' ? cost : isMip ? finite(Number(instance.info.get('mip_dual_bound'))) : undefined;
-    return { status, values: instance.getSolution().colValue.slice(), cost, bound };
+    const isProven = bound !== undefined && cost - bound <= ABSOLUTE_GAP;
+    return { status: isProven ? 'optimal' : status, values: instance.getSolution().colValue.slice(), cost, bound };
   });
 };

@@ -16,11 +16,12 @@ const REPORT_EVERY = 0.2;
 const loading = loadHighs({ locateFile: (file) => new URL(file, self.location.href).href });
 
 const solver: Solver = {
-  async solve(model, { onProgress, timeLimit } = {}) {
+  async solve(model, { onProgress, timeLimit, mayEndEarly } = {}) {
     const highs = await loading;
     let last = -Infinity;
     return runHighs(highs, model, {
       timeLimit,
+      mayEndEarly,
       onProgress: (progress) => {
         if (progress.seconds - last < REPORT_EVERY) return;
         last = progress.seconds;

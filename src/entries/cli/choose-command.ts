@@ -6,6 +6,7 @@ import { withoutType } from '../../plan/choosing/rank-several';
 import { CANDIDATE_ORDERS, type CandidateOrder } from '../../plan/choosing/rank-order';
 import { waysOut } from '../../plan/choosing/relax';
 import { joinName } from '../../plan/join-name';
+import type { Limits } from '../../plan/limits';
 import type { Channel, Plan } from '../../plan/model';
 import { chooseJson, chooseReport, type Choice, type ChooseReport } from './choose-report';
 import { LIST_OPTIONS, openTyped } from './lists-option';
@@ -65,8 +66,8 @@ const selected = (
   return found;
 };
 
-const askingTheSame = (channels: readonly Channel[]): readonly (readonly Channel[])[] =>
-  demandsOf(channels).map(({ channels: places }) => places.map((place) => channels[place]!));
+const askingTheSame = (channels: readonly Channel[], limits: Limits): readonly (readonly Channel[])[] =>
+  demandsOf(channels, limits).map(({ channels: places }) => places.map((place) => channels[place]!));
 
 export const chooseCommand = async (paths: readonly string[], values: ChooseValues, io: Io): Promise<number> => {
   const [path] = paths;
@@ -83,7 +84,7 @@ export const chooseCommand = async (paths: readonly string[], values: ChooseValu
   if (stock.sensors.length === 0) throw new CommandProblem(`${path}: no sensor list was found, or it has no rows.`);
   const { limits } = plan;
   const isTogether = values['together'] === true && channels.length > 1;
-  const asked = isTogether ? [channels] : askingTheSame(channels);
+  const asked = isTogether ? [channels] : askingTheSame(channels, limits);
   const progress = new Progress(io);
   const choices = asked.map((own, i): Choice => {
     progress.say(`Choosing for ${own[0]!.id} (${i + 1} of ${asked.length}) …`);

@@ -55,30 +55,51 @@ export const inputRows = ({ inputs, slots }: AssignProblem, build: ModelBuilder)
   };
 };
 
-/** A column per group and type says whether the type is used there; the first type of a group is free. */
-export const mixingRows = ({ mixing }: AssignProblem, classes: readonly SiteClass[], build: ModelBuilder) => {
+/**
+ * A column per group and type says whether the type is used there; the first type of a group is free. One row per group
+ * and pool links it to all pieces there together: where stock is scarce that bounds the cost far better than a row per
+ * kind of channel, of which there would be many more.
+ */
+export const mixingRows = (
+  { mixing, pools, slots }: AssignProblem,
+  classes: readonly SiteClass[],
+  build: ModelBuilder,
+) => {
   const groups = new Map<string, number>();
   for (const { group } of classes) if (group !== undefined && !groups.has(group)) groups.set(group, build.row(0, Infinity)); // prettier-ignore
   const uses = new Map<string, Entry[]>();
+  const links = new Map<string, Link>();
   return {
-    /** Entries of a column of up to `count` pieces of a type in a group. */
-    link: (group: string | undefined, type: number, count: number): readonly Entry[] => {
+    /** Entries of a column of up to `count` pieces of a pool in a group. */
+    link: (group: string | undefined, pool: number, count: number): readonly Entry[] => {
       if (group === undefined) return [];
-      const key = `${type}\n${group}`;
-      const known = uses.get(key) ?? [[groups.get(group)!, 1]];
-      uses.set(key, known);
-      const row = build.row(-Infinity, 0);
-      known.push([row, -count]);
-      return [[row, 1]];
+      const key = `${pools[pool]!.type}\n${group}`;
+      const of = uses.get(key) ?? [[groups.get(group)!, 1]];
+      uses.set(key, of);
+      const at = `${pool}\n${group}`;
+      let link = links.get(at);
+      if (!link) links.set(at, (link = { row: build.row(-Infinity, 0), of, pool, most: 0 }));
+      link.most += count;
+      return [[link.row, 1]];
     },
     /** Adds the columns once all links are known. */
     close: (): void => {
+      for (const { row, of, pool, most } of links.values()) of.push([row, -Math.min(most, slots * pools[pool]!.count)]);
       for (const entries of uses.values()) build.column(mixing, 1, true, entries);
       // Takes the first type's cost off, but only where the group has a type at all.
       for (const row of groups.values()) build.column(-mixing, 1, false, [[row, -1]]);
     },
   };
 };
+
+interface Link {
+  readonly row: number;
+  readonly pool: number;
+  /** Entries of the column that it belongs to. */
+  readonly of: Entry[];
+  /** Pieces that its columns can come to. */
+  most: number;
+}
 
 export type StockRows = ReturnType<typeof stockRows>;
 export type InputRows = ReturnType<typeof inputRows>;

@@ -39,9 +39,9 @@ export const siteColumns = (sites: SiteClass, context: Context): ClassColumns =>
   const served = members.map(() => build.row(count, count));
   const single = costsOf.map((costs, d) => {
     const columns = [...costs].map(([p, cost]): [number, number] => {
-      const { mode, pieceCost, type } = problem.pools[p]!;
+      const { mode, pieceCost } = problem.pools[p]!;
       const rows = ones([served[d], ...inputs.during(mode, slots), ...stock.during(p, slots)]);
-      const entries = [...rows, ...(mixing?.link(group, type, count) ?? [])];
+      const entries = [...rows, ...(mixing?.link(group, p, count) ?? [])];
       return [p, build.column(goal.costs ? cost + pieceCost : 0, count, isWhole, entries)];
     });
     return new Map(columns);
@@ -68,11 +68,11 @@ export const siteColumns = (sites: SiteClass, context: Context): ClassColumns =>
 const sharedColumns = (
   p: number,
   { count, members, axes, slots, group }: SiteClass,
-  { problem, goal, build, stock, inputs, mixing }: Context,
+  { problem, goal, build, stock, inputs, mixing, isWhole }: Context,
   served: readonly number[],
   housings: number | undefined,
 ): Shared => {
-  const { axes: width, mode, pieceCost, type } = problem.pools[p]!;
+  const { axes: width, mode, pieceCost } = problem.pools[p]!;
   const perAxis = new Map(axes.map((axis) => [axis, build.row(-Infinity, 0)]));
   const all = perAxis.size > width ? build.row(-Infinity, 0) : undefined;
   const most = count === 1 ? members.length : count;
@@ -80,13 +80,13 @@ const sharedColumns = (
     ...ones([...stock.during(p, slots), housings]),
     ...[...perAxis.values()].map((row): Entry => [row, -1]),
     ...(all === undefined ? [] : [[all, -width] as const]),
-    ...(mixing?.link(group, type, most) ?? []),
+    ...(mixing?.link(group, p, most) ?? []),
   ]);
   const columns = members.map(([first], d) => {
     const cost = problem.places[first!]!.costs.get(p);
     if (cost === undefined) return undefined;
     const rows = [served[d], ...inputs.during(mode, slots), perAxis.get(axes[d]!), all];
-    return build.column(goal.costs ? cost : 0, count, true, ones(rows));
+    return build.column(goal.costs ? cost : 0, count, isWhole, ones(rows));
   });
   return { pieces, members: columns };
 };

@@ -32,8 +32,9 @@ export interface Formulation {
 
 /**
  * The problem as a linear model with one column per class of equal sites and pool.
- * Where every channel is in one run, no housing is shared, nothing is mixed and every input has one mode, the rows are
- * those of a network (channel → pool → input mode), whose vertices are whole: then no column is asked to be whole.
+ * Where every channel is in one run and every input has one mode, the rows are those of a network (channel → pool in its
+ * group → pool → input mode) once shared housings and types per group are settled. The vertices of a network are whole:
+ * then only those housings and types are asked to be.
  */
 export const formulate = (problem: AssignProblem, goal: Goal): Formulation => {
   const classes = siteClasses(goal.costs ? problem : { ...problem, mixing: 0 });
@@ -71,7 +72,6 @@ export const formulate = (problem: AssignProblem, goal: Goal): Formulation => {
 };
 
 const isNetwork = (problem: AssignProblem, classes: readonly SiteClass[], goal: Goal): boolean =>
-  classes.every(({ members, slots }) => members.length === 1 && slots.first === slots.last) &&
-  !(goal.costs && problem.mixing > 0 && problem.places.some(({ group }) => group !== undefined)) &&
+  classes.every(({ slots }) => slots.first === slots.last) &&
   (problem.inputs ?? []).every(({ modes }) => modes.length === 1) &&
   (goal.extra === undefined || problem.slots === 1);

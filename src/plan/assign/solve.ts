@@ -1,7 +1,7 @@
 import { formulate, type Answer, type Goal } from './formulate';
 import type { AssignProblem } from './problem';
 import { TimeLeft } from './time-left';
-import type { Solution, SolveOptions, Solver } from './solver';
+import type { LinearModel, Solution, SolveOptions, Solver } from './solver';
 
 /** What was found, and how sure it is. */
 export interface SolvedAssignment {
@@ -19,6 +19,27 @@ export interface SolvedAssignment {
 export type SolveOutcome =
   ({ readonly status: 'solved' } & SolvedAssignment) | { readonly status: 'time limit' | 'cancelled' | 'failed' };
 
+/** The least distance from a whole number that is more than rounding. */
+const FRACTION = 1e-5;
+
+/**
+ * Columns that are whole at the vertices of a network need not be so elsewhere, and not every solution is a vertex: then
+ * those that had to be whole are held, and what is left is a network.
+ */
+const wholeSolution = async (
+  model: LinearModel,
+  solution: Solution,
+  solver: Solver,
+  { signal }: SolveOptions,
+): Promise<Solution> => {
+  const { values, bound, status } = solution;
+  if (!values || values.every((value) => Math.abs(value - Math.round(value)) < FRACTION)) return solution;
+  const held = (ends: Float64Array) => ends.map((end, c) => (model.whole[c] ? Math.round(values[c]!) : end));
+  const rest = { ...model, lower: held(model.lower), upper: held(model.upper), whole: new Uint8Array(model.columns) };
+  const found = await solver.solve(rest, { signal });
+  return found.status === 'optimal' ? { ...found, status, bound } : found;
+};
+
 /** One question to the solver, within the time that is left. */
 export const ask = async (
   problem: AssignProblem,
@@ -28,7 +49,8 @@ export const ask = async (
   time: TimeLeft,
 ): Promise<{ readonly solution: Solution; readonly answer?: Answer }> => {
   const { model, answer } = formulate(problem, goal);
-  const solution = await solver.solve(model, { ...options, timeLimit: time.left() });
+  const asked = { ...options, timeLimit: time.left(), mayEndEarly: goal.costs };
+  const solution = await wholeSolution(model, await solver.solve(model, asked), solver, options);
   const { values } = solution;
   return { solution, answer: values && answer(values) };
 };

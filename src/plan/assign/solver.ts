@@ -35,9 +35,24 @@ export interface SolveOptions {
   readonly signal?: CancelSignal;
   /** Seconds after which the best solution so far is given. */
   readonly timeLimit?: number;
+  /** The best so far may be given before that, once little can be gained; see `isGoodEnough`. */
+  readonly mayEndEarly?: boolean;
 }
 
+/** Share of the time in which only a proof ends a search. */
+const PATIENCE = 1 / 6;
+/** Of the cost; what may be left unproven when all time is used up. */
+const MOST_GAP = 0.05;
+
+/** The more of the time is used, the more may be left to gain: nothing in the first sixth of it, 0.8 % after half. */
+export const isGoodEnough = ({ seconds, best, bound }: SolveProgress, timeLimit: number): boolean => {
+  const used = (seconds / timeLimit - PATIENCE) / (1 - PATIENCE);
+  if (best === undefined || bound === undefined || used <= 0) return false;
+  return best - bound <= MOST_GAP * used ** 2 * Math.abs(best);
+};
+
 export interface Solution {
+  /** `time limit`: also when it ended early. */
   readonly status: 'optimal' | 'infeasible' | 'time limit' | 'cancelled' | 'failed';
   /** One value per column; absent when none was found. */
   readonly values?: Float64Array;

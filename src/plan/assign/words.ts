@@ -43,8 +43,8 @@ const ASSIGN_WORDS: InLanguages<AssignWords> = {
     optimal: 'This is the cheapest assignment by the weights below; that is proven.',
     bestSoFar: (gap) =>
       gap === undefined
-        ? 'Time ran out: this is the best assignment found, with no proof of how good it is.'
-        : `Time ran out: this is the best assignment found; a better one costs at most ${gap} less.`,
+        ? 'This is the best assignment found in the time, with no proof of how good it is.'
+        : `This is the best assignment found in the time; a better one costs at most ${gap} less.`,
     status: {
       'time limit': 'Time ran out before any assignment was found. Nothing was assigned.',
       cancelled: 'Stopped. Nothing was assigned.',
@@ -85,8 +85,8 @@ const ASSIGN_WORDS: InLanguages<AssignWords> = {
     optimal: 'Dies ist nach den Gewichten unten die günstigste Zuordnung; das ist bewiesen.',
     bestSoFar: (gap) =>
       gap === undefined
-        ? 'Die Zeit ist abgelaufen: dies ist die beste gefundene Zuordnung, ohne Beweis, wie gut sie ist.'
-        : `Die Zeit ist abgelaufen: dies ist die beste gefundene Zuordnung; eine bessere kostet höchstens ${gap} weniger.`,
+        ? 'Dies ist die beste in der Zeit gefundene Zuordnung, ohne Beweis, wie gut sie ist.'
+        : `Dies ist die beste in der Zeit gefundene Zuordnung; eine bessere kostet höchstens ${gap} weniger.`,
     status: {
       'time limit': 'Die Zeit ist abgelaufen, bevor eine Zuordnung gefunden war. Nichts wurde zugeordnet.',
       cancelled: 'Abgebrochen. Nichts wurde zugeordnet.',
@@ -128,8 +128,8 @@ const ASSIGN_WORDS: InLanguages<AssignWords> = {
     optimal: 'C’est l’affectation la moins coûteuse selon les poids ci-dessous ; c’est prouvé.',
     bestSoFar: (gap) =>
       gap === undefined
-        ? 'Le temps est écoulé : c’est la meilleure affectation trouvée, sans preuve de sa qualité.'
-        : `Le temps est écoulé : c’est la meilleure affectation trouvée ; une meilleure coûterait au plus ${gap} de moins.`,
+        ? 'C’est la meilleure affectation trouvée dans le temps imparti, sans preuve de sa qualité.'
+        : `C’est la meilleure affectation trouvée dans le temps imparti ; une meilleure coûterait au plus ${gap} de moins.`,
     status: {
       'time limit': 'Le temps s’est écoulé avant qu’une affectation soit trouvée. Rien n’a été affecté.',
       cancelled: 'Arrêté. Rien n’a été affecté.',
