@@ -205,7 +205,9 @@ export const outcomeWords = (assignment: Assignment, language: Language = 'en'):
   return [
     words.served(assigned.length, channels.length),
     ...(short > 0 ? [isFewest ? words.fewest(short) : words.notProvenFewest] : []),
-    isOptimal ? words.optimal : words.bestSoFar(gap === undefined ? undefined : `${numeral(100 * gap, 2, language)} %`),
+    isOptimal
+      ? words.optimal
+      : words.bestSoFar(gap === undefined ? undefined : `${numeral(Math.ceil(1e4 * gap) / 100, 2, language)} %`),
     ...(isUnlimited ? [words.unlimited] : []),
   ];
 };
