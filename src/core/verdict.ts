@@ -4,6 +4,13 @@ export const VERDICTS = ['PASS', 'WARN', 'INCOMPLETE', 'FAIL'] as const;
 /** In rising severity: a known failure stays one, whatever else is missing. */
 export type Verdict = (typeof VERDICTS)[number];
 
+/** How many have each verdict. */
+export const verdictCounts = (judged: readonly { readonly verdict: Verdict }[]): Record<Verdict, number> => {
+  const counts: Record<Verdict, number> = { PASS: 0, WARN: 0, INCOMPLETE: 0, FAIL: 0 };
+  for (const { verdict } of judged) counts[verdict]++;
+  return counts;
+};
+
 export const worstVerdict = (verdicts: readonly Verdict[]): Verdict =>
   verdicts.reduce<Verdict>((worst, next) => (VERDICTS.indexOf(next) > VERDICTS.indexOf(worst) ? next : worst), 'PASS');
 

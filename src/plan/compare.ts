@@ -1,4 +1,4 @@
-import { VERDICTS, type Verdict } from '../core/verdict';
+import { verdictCounts, type Verdict } from '../core/verdict';
 import type { ChannelCheck } from './check';
 import { compareChecks } from './choosing/what-if';
 import { compareLimits, type LimitChange } from './compare-limits';
@@ -107,7 +107,7 @@ export const comparePlans = (
     limits: compareLimits(before.plan.limits, after.plan.limits),
     across: acrossChanges(before, after),
     respelt: respelt + lists.respelt,
-    counts: { before: countsOf(before.checks), after: countsOf(after.checks) },
+    counts: { before: verdictCounts(before.checks), after: verdictCounts(after.checks) },
   };
 };
 
@@ -143,11 +143,6 @@ export const fieldChanges = (table: TableName, before: HeldAt, after: HeldAt) =>
   }
   return { fields, respelt };
 };
-
-const countsOf = (checks: readonly ChannelCheck[]) =>
-  Object.fromEntries(
-    VERDICTS.map((verdict) => [verdict, checks.filter((check) => check.verdict === verdict).length]),
-  ) as Record<Verdict, number>;
 
 const acrossChanges = (before: ComparedPlan, after: ComparedPlan) => {
   const found = ({ checks, plan }: ComparedPlan) =>

@@ -1,10 +1,8 @@
 import { VERDICTS } from '../../core/verdict';
+import { cellAddress } from '../../workbook/address';
 import type { RangeAddress } from '../../workbook/port';
 import { cellFromGrid } from './cell-values';
 import { Services, type Host } from './host';
-
-const columnLetters = (column: number): string =>
-  (column >= 26 ? columnLetters(Math.floor(column / 26) - 1) : '') + String.fromCharCode(65 + (column % 26));
 
 const WORDS: ReadonlySet<unknown> = new Set(VERDICTS);
 
@@ -25,7 +23,7 @@ export const describeSelection = (host: Host, sheetName: string, range: RangeAdd
   // Another workbook may be open by the time it is spoken.
   if (!sheet) return '';
   const { row, column, rows, columns } = range;
-  const address = `${columnLetters(column)}${row + 1}`;
+  const address = cellAddress(row, column);
   if (rows > 1 || columns > 1) return `${address}, ${rows} by ${columns} cells selected`;
   const facade = host.api.getActiveWorkbook()?.getSheetBySheetId(sheet.getSheetId());
   const text = facade?.getRange(row, column).getDisplayValue() || 'blank';

@@ -3,22 +3,14 @@ import { sentenceOf } from '../../plan/sentence';
 import { excessesOf } from '../../plan/thermal';
 import { defineFunction } from '../define';
 import { NO_TEXT } from './cell-findings';
+import { TEMPERATURE_ARGUMENTS } from './temperature-arguments';
 
 export const causeTemperature = defineFunction({
   name: 'CAUSE.TEMPERATURE',
   family: 'verdict',
   summary: 'Which temperature lies beyond which operating limit, in words: sensor, mount and cable.',
   equation: 'needed temperature, limit of the part that it exceeds',
-  args: {
-    temperatureLow: { unit: '°C', text: 'Lowest temperature needed.', forgiving: true, rangeWith: 'temperatureHigh' },
-    temperatureHigh: { unit: '°C', text: 'Highest temperature needed.', forgiving: true },
-    sensorMin: { unit: '°C', text: 'Lower operating limit of the sensor.', forgiving: true },
-    sensorMax: { unit: '°C', text: 'Upper operating limit of the sensor.', forgiving: true },
-    mountMin: { unit: '°C', text: 'Lower limit of the mount; blank: not limited.', forgiving: true },
-    mountMax: { unit: '°C', text: 'Upper limit of the mount; blank: not limited.', forgiving: true },
-    cableMin: { unit: '°C', text: 'Lower limit of the cable; blank: not limited.', forgiving: true },
-    cableMax: { unit: '°C', text: 'Upper limit of the cable; blank: not limited.', forgiving: true },
-  },
+  args: TEMPERATURE_ARGUMENTS,
   result: { kind: 'text', text: 'Sentences; a dash where no known limit is exceeded.' },
   validity: 'Limits that are not known exceed nothing here; VERDICT.THERMAL says INCOMPLETE for those it needs.',
   source: { kind: 'derivation', from: 'each needed temperature put beside each operating limit' },

@@ -1,5 +1,6 @@
 import { thermalVerdict } from '../../core/verdict';
 import { defineFunction } from '../define';
+import { TEMPERATURE_ARGUMENTS } from './temperature-arguments';
 
 export const verdictThermal = defineFunction({
   name: 'VERDICT.THERMAL',
@@ -10,14 +11,7 @@ export const verdictThermal = defineFunction({
     low: { unit: '%', symbol: 'δ₁', text: 'Smallest deviation in the range.', forgiving: true },
     high: { unit: '%', symbol: 'δ₂', text: 'Largest deviation in the range.', forgiving: true },
     tolerance: { unit: '%', symbol: 'tol', text: 'Largest deviation allowed either way.', atLeast: 0 },
-    temperatureLow: { unit: '°C', text: 'Lowest temperature needed.', forgiving: true, rangeWith: 'temperatureHigh' },
-    temperatureHigh: { unit: '°C', text: 'Highest temperature needed.', forgiving: true },
-    sensorMin: { unit: '°C', text: 'Lower operating limit of the sensor.', forgiving: true },
-    sensorMax: { unit: '°C', text: 'Upper operating limit of the sensor.', forgiving: true },
-    mountMin: { unit: '°C', text: 'Lower limit of the mount; blank: not limited.', forgiving: true },
-    mountMax: { unit: '°C', text: 'Upper limit of the mount; blank: not limited.', forgiving: true },
-    cableMin: { unit: '°C', text: 'Lower limit of the cable; blank: not limited.', forgiving: true },
-    cableMax: { unit: '°C', text: 'Upper limit of the cable; blank: not limited.', forgiving: true },
+    ...TEMPERATURE_ARGUMENTS,
   },
   result: { kind: 'text', text: 'PASS, WARN, FAIL or INCOMPLETE.' },
   validity:

@@ -4,7 +4,7 @@ import type { Channel } from '../model';
 import type { Candidate } from './rank';
 
 /** Places in the list of channels for which a type's best combination is no PASS, in order. */
-export const notPassing = ({ fits }: Candidate): readonly number[] =>
+const notPassing = ({ fits }: Candidate): readonly number[] =>
   fits.flatMap(({ channels, fit }) => (fit.check.verdict === 'PASS' ? [] : channels)).sort((a, b) => a - b);
 
 /** Places of channels for which no type passes. */

@@ -1,4 +1,4 @@
-import { VERDICTS, type Verdict } from '../../core/verdict';
+import { VERDICTS, verdictCounts, type Verdict } from '../../core/verdict';
 import { checkChannels, type ChannelCheck } from '../check';
 import type { Finding, Headline } from '../finding';
 import { findingsOf } from '../findings';
@@ -73,8 +73,8 @@ export const compareChecks = (
   const together = (checks: readonly ChannelCheck[], by: Limits) =>
     acrossRows(checks, by).flatMap(({ finding }) => (finding.verdict === 'PASS' ? [] : [finding]));
   return {
-    before: countsOf(before),
-    after: countsOf(after),
+    before: verdictCounts(before),
+    after: verdictCounts(after),
     channels,
     changed: changed.sort((a, b) => ORDER[a.turn] - ORDER[b.turn] || a.place - b.place),
     across: differences(together(before, limits), together(after, limitsAfter), JSON.stringify),
@@ -82,12 +82,6 @@ export const compareChecks = (
 };
 
 const ORDER = { worse: 0, better: 1, same: 2 } as const;
-
-const countsOf = (checks: readonly ChannelCheck[]): Record<Verdict, number> => {
-  const counts: Record<Verdict, number> = { PASS: 0, WARN: 0, INCOMPLETE: 0, FAIL: 0 };
-  for (const { verdict } of checks) counts[verdict]++;
-  return counts;
-};
 
 const compared = (
   place: number,
